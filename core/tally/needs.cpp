@@ -2,6 +2,7 @@
 
 #include <algorithm>
 #include <tuple>
+#include <utility>
 
 namespace peelpack::tally {
 namespace {
@@ -60,10 +61,10 @@ std::vector<Need> Placer::needs(std::span<const Item> items, const Placement& pl
             }
             if (accepted && m_model.reachesSink(reaching, role, index)) {
                 need.needed = 1;
-            } else if (accepted && !m_model.neverBranches()) {
-                need.needed = neededByBranching(category, role, value.counted);
             } else if (accepted && m_model.spreadNeedsChoice()) {
                 need.needed = neededOverSpread(category, role, value.counted);
+            } else if (accepted && !m_model.neverBranches()) {
+                need.needed = neededByBranching(category, role, value.counted);
             }
             needs.push_back(need);
         }
@@ -114,49 +115,60 @@ std::uint32_t Placer::neededOverSpread(Category category, Role role, std::int32_
         Choices choices = m_model.freshChoices();
         choices.specialties = candidate.specialties;
         const std::int32_t now = m_model.mostCounted(m_trial, choices, {category, role, 0});
-        if (counted + 1 - now < needed && m_model.mostCounted(m_trial, choices, all) > counted) {
-            needed = counted + 1 - now;
+        const std::int32_t bound = std::max(1, counted + 1 - now);
+        if (bound >= needed || m_model.mostCounted(m_trial, choices, all) <= counted) {
+            continue;
+        }
+        const auto raises = [&](std::uint32_t count) {
+            return m_model.neverBranches() ||
+                   exploreCounted(choices, {category, role, static_cast<std::int32_t>(count)}, counted);
+        };
+        // The bound is seldom wrong: try its answer first.
+        const auto from = static_cast<std::uint32_t>(bound);
+        const auto to = static_cast<std::uint32_t>(needed - 1);
+        if (raises(from)) {
+            needed = bound;
+        } else if (from < to && raises(to)) {
+            needed = static_cast<std::int32_t>(leastThat(from + 1, to, raises));
         }
     }
     return needed > most ? 0 : static_cast<std::uint32_t>(needed);
 }
 
 /// Whether some choice lets more than `toBeat` count.
-bool Placer::exploreCounted(const Choices& choices, const Extra& extra, std::int32_t toBeat)
+bool Placer::exploreCounted(Choices choices, const Extra& extra, std::int32_t toBeat)
 {
-    if (m_model.mostCounted(m_trial, choices, extra) <= toBeat) {
-        return false;
+    while (m_model.mostCounted(m_trial, choices, extra) > toBeat) {
+        PlacementModel::Step step = m_model.nextStep(m_trial, choices, m_model.freshSettled());
+        switch (step.kind) {
+        case PlacementModel::Step::Kind::Valid:
+            return true;
+        case PlacementModel::Step::Kind::Relax:
+            choices = std::move(step.first);
+            break;
+        case PlacementModel::Step::Kind::Branch:
+            if (exploreCounted(std::move(step.first), extra, toBeat)) {
+                return true;
+            }
+            choices = std::move(step.second);
+            break;
+        }
     }
-    const PlacementModel::Branches branches = m_model.branch(m_trial, choices, m_model.freshSettled());
-    return branches.valid || exploreCounted(branches.first, extra, toBeat) ||
-           exploreCounted(branches.second, extra, toBeat);
+    return false;
 }
 
 std::uint32_t Placer::neededByBranching(Category category, Role role, std::int32_t counted)
 {
-    const bool choose = m_model.spreadNeedsChoice();
-    Choices open = m_model.freshChoices();
-    open.openSeats = choose ? static_cast<std::int32_t>(m_set.required()) : open.openSeats;
+    const Choices fresh = m_model.freshChoices();
     const auto extra = [&](std::uint32_t count) { return Extra{category, role, static_cast<std::int32_t>(count)}; };
     const auto mightRaise = [&](std::uint32_t count) {
-        return m_model.mostCounted(m_trial, open, extra(count)) > counted;
+        return m_model.mostCounted(m_trial, fresh, extra(count)) > counted;
     };
-    const auto raises = [&](std::uint32_t count) {
-        if (!choose) {
-            return exploreCounted(m_model.freshChoices(), extra(count), counted);
-        }
-        return std::any_of(m_spreadChoices.begin(), m_spreadChoices.end(),
-                           [&](const PlacementModel::SpreadChoice& choice) {
-                               Choices choices = m_model.freshChoices();
-                               choices.specialties = choice.specialties;
-                               return exploreCounted(choices, extra(count), counted);
-                           });
-    };
+    const auto raises = [&](std::uint32_t count) { return exploreCounted(fresh, extra(count), counted); };
     const std::uint32_t most = m_set.required();
     if (!mightRaise(most)) {
         return 0;
     }
-    // The bound is seldom wrong: try its answer first.
     const std::uint32_t bound = leastThat(1, most, mightRaise);
     if (raises(bound)) {
         return bound;

@@ -16,6 +16,7 @@ constexpr std::size_t seatKinds = requirement::mostTargets * categoryCount;
 
 } // namespace
 
+/// Makes the solution under these choices, which keeps every rule, a leaf.
 void Placer::addLeaf(const Choices& choices)
 {
     if (m_leafCount == m_leaves.size()) {
@@ -24,25 +25,40 @@ void Placer::addLeaf(const Choices& choices)
     Leaf& leaf = m_leaves[m_leafCount++];
     leaf.network = m_trial;
     leaf.choices = choices;
+    if (!m_model.neverBranches()) {
+        leaf.settledBefore = m_settled;
+    }
+}
+
+void Placer::solveAndAddLeaf(const Choices& choices)
+{
+    m_model.solve(m_trial, choices, m_settled);
+    addLeaf(choices);
 }
 
 /// Depth first, the promising half first. `atLeast`: only values that reach it are of interest; with something found,
-/// only better ones. m_trial holds the solution found when found.any.
-void Placer::explore(const Choices& choices, const Value& atLeast, Found& found)
+/// only better ones. Where nothing branches, m_trial holds the solution found.
+void Placer::explore(Choices choices, const Value& atLeast, Found& found)
 {
-    const PlacementModel::Solution solution = m_model.solve(m_trial, choices, m_settled);
-    if (!solution.feasible || solution.value < atLeast || (found.any && solution.value <= found.value)) {
-        return;
+    while (true) {
+        const PlacementModel::Solution solution = m_model.solve(m_trial, choices, m_settled);
+        if (!solution.feasible || solution.value < atLeast || (found.any && solution.value <= found.value)) {
+            return;
+        }
+        PlacementModel::Step step = m_model.nextStep(m_trial, choices, m_settled);
+        switch (step.kind) {
+        case PlacementModel::Step::Kind::Valid:
+            found = {true, solution.value, std::move(choices)};
+            return;
+        case PlacementModel::Step::Kind::Relax:
+            choices = std::move(step.first);
+            break;
+        case PlacementModel::Step::Kind::Branch:
+            explore(std::move(step.first), atLeast, found);
+            choices = std::move(step.second);
+            break;
+        }
     }
-    const PlacementModel::Branches branches = m_model.branch(m_trial, choices, m_settled);
-    if (branches.valid) {
-        found.any = true;
-        found.value = solution.value;
-        found.choices = m_model.frozen(m_trial, choices, m_settled);
-        return;
-    }
-    explore(branches.first, atLeast, found);
-    explore(branches.second, atLeast, found);
 }
 
 /// The optimum, with one leaf or more that reach it.
@@ -54,10 +70,10 @@ Value Placer::solveBest()
     m_untried.clear();
     m_relaxed.reset();
     m_spreadChoices.clear();
-    m_mayBeElsewhere = !m_model.neverBranches();
     if (m_model.spreadNeedsChoice()) {
         return solveOverSpread();
     }
+    m_mayBeElsewhere = !m_model.neverBranches();
     const Choices fresh = m_model.freshChoices();
     const PlacementModel::Solution relaxed = m_model.solve(m_trial, fresh, m_settled);
     if (m_model.neverBranches()) {
@@ -70,8 +86,7 @@ Value Placer::solveBest()
     if (found.value == relaxed.value) {
         m_relaxed = fresh;
     }
-    m_model.solve(m_trial, found.choices, m_settled);
-    addLeaf(found.choices);
+    solveAndAddLeaf(found.choices);
     return found.value;
 }
 
@@ -107,31 +122,28 @@ std::int32_t Placer::seatsToReach(const Value& top, std::int32_t most)
     return high;
 }
 
-/// Over the choices of specialties, the most promising first; all that can reach the optimum become leaves, unless the
-/// bound itself is reached: then the rest is left untried.
+/// Over the choices of specialties, the most promising first. Where nothing branches, all that reach the optimum become
+/// leaves, unless the bound itself is reached: then the rest is left untried.
 Value Placer::solveOverSpread()
 {
     m_spreadChoices = m_model.spreadChoices();
+    const bool branches = !m_model.neverBranches();
     Value best;
     Value top;
     Value bound;
     Choices open;
+    Choices bestChoices;
     std::int32_t seats = -1;
     std::int32_t mustFill = -1; // not yet known
-    for (std::size_t i = 0; i < m_spreadChoices.size(); ++i) {
-        const PlacementModel::SpreadChoice& choice = m_spreadChoices[i];
+    bool boundReached = false;
+    for (const PlacementModel::SpreadChoice& choice : m_spreadChoices) {
         if (choice.reservedSeats != seats) {
             seats = choice.reservedSeats;
             bound = boundFor(seats, open);
-            top = i == 0 ? bound : top;
+            top = m_leafCount == 0 ? bound : top;
+            boundReached = false;
         }
         if (m_leafCount > 0 && bound < best) {
-            break;
-        }
-        if (m_leafCount > 0 && bound == best) {
-            m_relaxed = open;
-            m_mayBeElsewhere = true;
-            m_untried.assign(m_spreadChoices.begin() + static_cast<std::ptrdiff_t>(i), m_spreadChoices.end());
             break;
         }
         if (m_leafCount > 0 && std::pair(best.counted, best.firstScrub) == std::pair(top.counted, top.firstScrub)) {
@@ -141,6 +153,14 @@ Value Placer::solveOverSpread()
                 continue;
             }
         }
+        if (m_leafCount > 0 && bound == best) {
+            if (!boundReached && !m_relaxed) {
+                m_relaxed = open; // holds all that is untried from here on
+            }
+            boundReached = true;
+            m_untried.push_back(choice);
+            continue;
+        }
         Choices choices = m_model.freshChoices();
         choices.specialties = choice.specialties;
         Found found;
@@ -148,15 +168,27 @@ Value Placer::solveOverSpread()
         if (!found.any) {
             continue;
         }
-        m_leafCount = found.value > best ? 0 : m_leafCount;
+        if (found.value > best) {
+            m_leafCount = 0;
+            m_untried.clear();
+        }
         best = found.value;
-        if (m_model.neverBranches()) {
-            addLeaf(found.choices);
-        } else if (m_leafCount == 0) {
-            m_model.solve(m_trial, found.choices, m_settled);
+        if (branches) {
+            m_untried.push_back(choice); // other branches of it may reach the optimum too
+            bestChoices = m_leafCount == 0 ? found.choices : bestChoices;
+            m_leafCount = 1;
+        } else {
             addLeaf(found.choices);
         }
     }
+    if (branches) {
+        m_leafCount = 0;
+        solveAndAddLeaf(bestChoices);
+        if (top != best) {
+            m_relaxed.reset(); // it would not hold what was tried
+        }
+    }
+    m_mayBeElsewhere = !m_untried.empty();
     return best;
 }
 
@@ -174,6 +206,7 @@ Placement Placer::best(std::span<const Item> items)
     placement.seats.assign(items.size(), Seat{});
     m_settledLogged = 0;
     m_closed.assign(m_model.classes().size() * seatKinds, 0);
+    m_checkedAt = -1;
     m_gateReady = m_mayBeElsewhere && m_relaxed.has_value();
     if (m_gateReady) {
         m_model.solve(m_trial, *m_relaxed, m_settled);
@@ -255,7 +288,7 @@ bool Placer::settleInLeaves(const SeatAt& seat)
 {
     std::size_t kept = 0;
     for (std::size_t i = 0; i < m_leafCount; ++i) {
-        if (tryLock(m_leaves[i].network, seat)) {
+        if (settleInLeaf(m_leaves[i], seat)) {
             std::swap(m_leaves[kept++], m_leaves[i]);
         }
     }
@@ -263,11 +296,32 @@ bool Placer::settleInLeaves(const SeatAt& seat)
         return false;
     }
     m_leafCount = kept;
-    if (m_gateReady) {
-        [[maybe_unused]] const bool follows = tryLock(m_gate, seat);
-        assert(follows);
+    if (m_gateReady && !tryLock(m_gate, seat)) {
+        closeGate();
     }
     return true;
+}
+
+/// Where rules are relaxed in the leaf, what re-routing gives must still keep them.
+bool Placer::settleInLeaf(Leaf& leaf, const SeatAt& seat)
+{
+    if (m_model.neverBranches()) {
+        return tryLock(leaf.network, seat);
+    }
+    m_trial = leaf.network;
+    if (!tryLock(m_trial, seat) || !m_model.isValid(m_trial, leaf.choices, leaf.settledBefore)) {
+        return false;
+    }
+    std::swap(leaf.network, m_trial);
+    return true;
+}
+
+/// Nothing outside of the leaves can follow.
+void Placer::closeGate()
+{
+    m_gateReady = false;
+    m_mayBeElsewhere = false;
+    m_untried.clear();
 }
 
 bool Placer::tryLock(FlowNetwork& network, const SeatAt& seat) const
@@ -356,27 +410,44 @@ bool Placer::settleInUntried(const SeatAt& seat)
 
 bool Placer::settleByBranching(const SeatAt& seat)
 {
-    note(seat, 1);
     Found found;
-    if (m_spreadChoices.empty()) {
+    if (!m_model.spreadNeedsChoice()) {
+        note(seat, 1);
         explore(m_model.freshChoices(), goal(), found);
-    }
-    for (std::size_t i = 0; i < m_spreadChoices.size() && !found.any; ++i) {
-        Choices choices = m_model.freshChoices();
-        choices.specialties = m_spreadChoices[i].specialties;
-        if (m_model.spreadHolds(m_settled.seats[static_cast<std::size_t>(m_model.spreadTarget())],
-                                choices.specialties)) {
-            explore(choices, goal(), found);
+    } else {
+        dropUntriedThatFellBehind();
+        note(seat, 1);
+        for (std::size_t i = 0; i < m_untried.size() && !found.any; ++i) {
+            Choices choices = m_model.freshChoices();
+            choices.specialties = m_untried[i].specialties;
+            if (m_model.spreadHolds(m_settled.seats[static_cast<std::size_t>(m_model.spreadTarget())],
+                                    choices.specialties)) {
+                explore(choices, goal(), found);
+            }
         }
     }
     if (!found.any) {
         note(seat, -1);
         return false;
     }
-    m_model.solve(m_trial, found.choices, m_settled);
     m_leafCount = 0;
-    addLeaf(found.choices);
+    solveAndAddLeaf(found.choices);
     return true;
+}
+
+/// A choice of specialties that, relaxed, cannot reach the optimum with what is settled never will again.
+void Placer::dropUntriedThatFellBehind()
+{
+    if (m_settled.total == m_checkedAt) {
+        return;
+    }
+    m_checkedAt = m_settled.total;
+    std::erase_if(m_untried, [&](const PlacementModel::SpreadChoice& choice) {
+        Choices choices = m_model.freshChoices();
+        choices.specialties = choice.specialties;
+        const PlacementModel::Solution solution = m_model.solve(m_trial, choices, m_settled);
+        return !solution.feasible || solution.value < goal();
+    });
 }
 
 /// Every optimal placement leaves one item of the class out.
@@ -388,11 +459,11 @@ void Placer::leaveOut(std::size_t classIndex)
         m_leaves[i].network.block(supply);
     }
     if (m_gateReady) {
-        if (m_gate.room(supply) == 0) {
-            [[maybe_unused]] const bool freed = m_gate.tryCycle(supply ^ 1);
-            assert(freed);
+        if (m_gate.room(supply) > 0 || m_gate.tryCycle(supply ^ 1)) {
+            m_gate.block(supply);
+        } else {
+            closeGate();
         }
-        m_gate.block(supply);
     }
     --m_settled.left[classIndex];
 }

@@ -50,10 +50,12 @@ public:
     std::vector<Need> needs(std::span<const Item> items, const Placement& placement);
 
 private:
-    /// An optimal solution under choices that are all made: whatever re-routes it keeps every rule.
+    /// An optimal solution that keeps every rule, and the choices under which it was found. Where nothing branches,
+    /// whatever re-routes it keeps them too.
     struct Leaf {
         FlowNetwork network;
         Choices choices;
+        Settled settledBefore; ///< what was settled when it was solved; only where something branches
     };
     struct Found {
         bool any = false;
@@ -71,15 +73,19 @@ private:
     Value boundFor(std::int32_t openSeats, Choices& open);
     std::int32_t seatsToReach(const Value& top, std::int32_t most);
     void addLeaf(const Choices& choices);
-    void explore(const Choices& choices, const Value& atLeast, Found& found);
+    void solveAndAddLeaf(const Choices& choices);
+    void explore(Choices choices, const Value& atLeast, Found& found);
 
     void settleInOrder(std::span<const Item> items, Placement& placement);
     bool settle(const SeatAt& seat);
     bool settleInLeaves(const SeatAt& seat);
+    bool settleInLeaf(Leaf& leaf, const SeatAt& seat);
     bool settleElsewhere(const SeatAt& seat);
     bool settleInUntried(const SeatAt& seat);
     bool settleByBranching(const SeatAt& seat);
     [[nodiscard]] Value goal() const;
+    void dropUntriedThatFellBehind();
+    void closeGate();
     void leaveOut(std::size_t classIndex);
     [[nodiscard]] bool seatIsOpen(const SeatAt& seat) const;
     [[nodiscard]] bool tryLock(FlowNetwork& network, const SeatAt& seat) const;
@@ -87,7 +93,7 @@ private:
 
     std::uint32_t neededOverSpread(catalogue::Category category, sheet::Role role, std::int32_t counted);
     std::uint32_t neededByBranching(catalogue::Category category, sheet::Role role, std::int32_t counted);
-    bool exploreCounted(const Choices& choices, const Extra& extra, std::int32_t toBeat);
+    bool exploreCounted(Choices choices, const Extra& extra, std::int32_t toBeat);
 
     const requirement::RequirementSet& m_set;
     PlacementModel m_model;
@@ -98,6 +104,7 @@ private:
     std::size_t m_leafCount = 0;
     bool m_mayBeElsewhere = false;                      // optimal solutions may exist that no leaf contains
     std::deque<PlacementModel::SpreadChoice> m_untried; // may be optimal; in no leaf; the most promising first
+    std::int32_t m_checkedAt = -1;                      // how much was settled when m_untried was last looked through
     std::optional<Choices> m_relaxed;                   // its optimum is the optimum: no solution exists but within it
     FlowNetwork m_gate;                                 // its flow, kept along with the leaves
     bool m_gateReady = false;

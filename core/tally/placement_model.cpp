@@ -88,6 +88,7 @@ void PlacementModel::addClass(const Item& item, std::int32_t count)
 void PlacementModel::groupItems(std::span<const Item> items)
 {
     m_classOfItem.assign(items.size(), -1);
+    m_reach = {};
     m_order.resize(items.size());
     std::iota(m_order.begin(), m_order.end(), 0U);
     std::stable_sort(m_order.begin(), m_order.end(),
@@ -150,6 +151,14 @@ void PlacementModel::groupItems(std::span<const Item> items)
                 addClass(item, 0);
                 m_classes.back().place = placeOf;
             }
+            for (std::size_t category = 0; category < categoryCount; ++category) {
+                if (const std::optional<Role> role = item.roleIn(categoryAt(category))) {
+                    ++m_reach[at(*role)][category];
+                    if (placeOf[category] >= 0) {
+                        m_places[static_cast<std::size_t>(placeOf[category])].entered[at(*role)] = true;
+                    }
+                }
+            }
             ++m_classes[index].count;
             m_classOfItem[m_order[i]] = static_cast<std::int32_t>(index);
         }
@@ -172,29 +181,8 @@ void PlacementModel::buildNetwork()
         m_classes[i].supply =
             m_network.addArc(FlowNetwork::source, firstClassNode + static_cast<Node>(i), m_classes[i].count, 0);
     }
-    for (Place& place : m_places) {
-        const Node in = m_network.addNode();
-        const Node out = m_network.addNode();
-        place.through = m_network.addArc(in, out, 1, 0);
-    }
-    for (const Role role : countedRoles) {
-        m_limitArc[at(role)].fill(-1);
-        m_extraArc[at(role)].fill(-1);
-        m_categoryNode[at(role)].fill(-1);
-        for (std::size_t category = 0; category < categoryCount; ++category) {
-            m_toTarget[at(role)][category].fill(-1);
-            if (!m_usable[at(role)].contains(categoryAt(category))) {
-                continue;
-            }
-            const Node in = m_network.addNode();
-            m_categoryNode[at(role)][category] = in;
-            m_extraArc[at(role)][category] = m_network.addArc(FlowNetwork::source, in, 0, 0);
-            if (m_limit[category] >= 0) {
-                const Node out = m_network.addNode();
-                m_limitArc[at(role)][category] = m_network.addArc(in, out, m_limit[category], 0);
-            }
-        }
-    }
+    addPlaceNodes();
+    addCategoryNodes();
     connectClasses();
     for (std::size_t target = 0; target < m_set->targets.size(); ++target) {
         m_settledArc[target].fill(-1);
@@ -207,9 +195,68 @@ void PlacementModel::buildNetwork()
     }
 }
 
+void PlacementModel::addPlaceNodes()
+{
+    for (Place& place : m_places) {
+        place.in = {m_network.addNode(), m_network.addNode()};
+        if (place.contested()) {
+            const Node poolIn = m_network.addNode();
+            place.poolOut = m_network.addNode();
+            place.pool = m_network.addArc(poolIn, place.poolOut, 1, 0);
+            for (const Role role : countedRoles) {
+                place.toPool[at(role)] = m_network.addArc(place.in[at(role)], poolIn, 0, 0);
+            }
+        }
+    }
+}
+
+void PlacementModel::addCategoryNodes()
+{
+    m_poolArc.fill(-1);
+    for (const Role role : countedRoles) {
+        m_limitArc[at(role)].fill(-1);
+        m_poolIn[at(role)].fill(-1);
+        m_poolOut[at(role)].fill(-1);
+        m_extraArc[at(role)].fill(-1);
+        m_categoryNode[at(role)].fill(-1);
+        for (std::size_t category = 0; category < categoryCount; ++category) {
+            m_toTarget[at(role)][category].fill(-1);
+            if (m_usable[at(role)].contains(categoryAt(category))) {
+                const Node in = m_network.addNode();
+                m_categoryNode[at(role)][category] = in;
+                m_extraArc[at(role)][category] = m_network.addArc(FlowNetwork::source, in, 0, 0);
+            }
+        }
+    }
+    m_outNode = m_categoryNode;
+    for (std::size_t category = 0; category < categoryCount; ++category) {
+        if (m_limit[category] < 0) {
+            continue;
+        }
+        const bool shared = limitIsShared(category);
+        const Node poolIn = shared ? m_network.addNode() : -1;
+        const Node poolOut = shared ? m_network.addNode() : -1;
+        if (shared) {
+            m_poolArc[category] = m_network.addArc(poolIn, poolOut, 0, 0);
+        }
+        for (const Role role : countedRoles) {
+            const Node in = m_categoryNode[at(role)][category];
+            if (in < 0) {
+                continue;
+            }
+            const Node out = m_network.addNode();
+            m_outNode[at(role)][category] = out;
+            m_limitArc[at(role)][category] = m_network.addArc(in, out, m_limit[category], 0);
+            if (shared) {
+                m_poolIn[at(role)][category] = m_network.addArc(in, poolIn, 0, 0);
+                m_poolOut[at(role)][category] = m_network.addArc(poolOut, out, 0, 0);
+            }
+        }
+    }
+}
+
 void PlacementModel::connectClasses()
 {
-    const Node firstPlace = firstClassNode + static_cast<Node>(m_classes.size());
     for (std::size_t i = 0; i < m_classes.size(); ++i) {
         ItemClass& itemClass = m_classes[i];
         const Node from = firstClassNode + static_cast<Node>(i);
@@ -225,13 +272,19 @@ void PlacementModel::connectClasses()
                     m_network.addArc(from, m_categoryNode[at(*role)][category], plenty, cost);
                 continue;
             }
-            Place& place = m_places[static_cast<std::size_t>(placeIndex)];
-            const Node in = firstPlace + 2 * placeIndex;
-            itemClass.toCategory[category] = m_network.addArc(from, in, 1, cost);
-            (*role == Role::First ? place.fromFirst : place.fromSecond).push_back(itemClass.toCategory[category]);
-            Arc& onward = *role == Role::First ? place.toFirst : place.toSecond;
-            if (onward < 0) {
-                onward = m_network.addArc(in + 1, m_categoryNode[at(*role)][category], 1, 0);
+            const Place& place = m_places[static_cast<std::size_t>(placeIndex)];
+            itemClass.toCategory[category] = m_network.addArc(from, place.in[at(*role)], 1, cost);
+        }
+    }
+    for (Place& place : m_places) {
+        for (const Role role : countedRoles) {
+            if (!place.entered[at(role)]) {
+                continue;
+            }
+            const Node onward = m_categoryNode[at(role)][place.category];
+            place.apart[at(role)] = m_network.addArc(place.in[at(role)], onward, 1, 0);
+            if (place.contested()) {
+                place.fromPool[at(role)] = m_network.addArc(place.poolOut, onward, 0, 0);
             }
         }
     }
@@ -266,8 +319,8 @@ void PlacementModel::connectTarget(std::size_t index)
         m_settledArc[index][category] = m_network.addArc(FlowNetwork::source, into, 0, -settledWorth);
         for (const Role role : countedRoles) {
             if (target.accepts(role)) {
-                const Node from = m_categoryNode[at(role)][category] + (m_limitArc[at(role)][category] >= 0 ? 1 : 0);
-                m_toTarget[at(role)][category][index] = m_network.addArc(from, into, plenty, 0);
+                m_toTarget[at(role)][category][index] =
+                    m_network.addArc(m_outNode[at(role)][category], into, plenty, 0);
             }
         }
         if (byCategory) {
@@ -300,10 +353,10 @@ Settled PlacementModel::freshSettled() const
 Choices PlacementModel::freshChoices() const
 {
     Choices choices;
+    choices.places.resize(m_places.size());
     for (std::size_t category = 0; category < categoryCount; ++category) {
-        choices.mostFirst[category] = choices.mostSecond[category] = std::max(m_limit[category], 0);
+        choices.limits[category].mostFirst = choices.limits[category].mostSecond = std::max(m_limit[category], 0);
     }
-    choices.owner.assign(m_places.size(), Choices::Anyone);
     choices.openSeats = m_spreadTarget >= 0 && !spreadNeedsChoice() ? m_spreadMost : 0;
     return choices;
 }
@@ -314,35 +367,16 @@ void PlacementModel::applyCapacities(FlowNetwork& network, const Choices& choice
     for (std::size_t i = 0; i < m_classes.size(); ++i) {
         network.setCapacity(m_classes[i].supply, settled.left[i]);
     }
-    for (std::size_t i = 0; i < m_places.size(); ++i) {
-        const Place& place = m_places[i];
-        network.setCapacity(place.through, settled.placeTaken[i] != 0 ? 0 : 1);
-        if (place.contested()) {
-            const std::int32_t first = choices.owner[i] == Choices::SecondOnly ? 0 : 1;
-            const std::int32_t second = choices.owner[i] == Choices::FirstOnly ? 0 : 1;
-            network.setCapacity(place.toFirst, first);
-            network.setCapacity(place.toSecond, second);
-            for (const Arc arc : place.fromFirst) {
-                network.setCapacity(arc, first);
-            }
-            for (const Arc arc : place.fromSecond) {
-                network.setCapacity(arc, second);
-            }
-        }
-    }
+    applyPlaces(network, choices, settled);
     for (std::size_t category = 0; category < categoryCount; ++category) {
         for (const Role role : countedRoles) {
-            if (const Arc arc = m_limitArc[at(role)][category]; arc >= 0) {
-                const std::int32_t share = (role == Role::First ? choices.mostFirst : choices.mostSecond)[category];
-                const std::int32_t most = std::min(share, m_limit[category] - settled.byRole[1 - at(role)][category]);
-                network.setCapacity(arc, std::max(0, most - settled.byRole[at(role)][category]));
-            }
             if (const Arc arc = m_extraArc[at(role)][category]; arc >= 0) {
                 const bool here = extra.role == role && indexOf(extra.category) == category;
                 network.setCapacity(arc, here ? extra.count : 0);
             }
         }
     }
+    applyLimits(network, choices, settled, extra);
     for (std::size_t target = 0; target < m_set->targets.size(); ++target) {
         for (std::size_t category = 0; category < categoryCount; ++category) {
             if (const Arc arc = m_settledArc[target][category]; arc >= 0) {
@@ -362,12 +396,67 @@ void PlacementModel::applyCapacities(FlowNetwork& network, const Choices& choice
     }
 }
 
+void PlacementModel::applyPlaces(FlowNetwork& network, const Choices& choices, const Settled& settled) const
+{
+    for (std::size_t i = 0; i < m_places.size(); ++i) {
+        const Place& place = m_places[i];
+        const Choices::PlaceChoice& choice = choices.places[i];
+        const std::int32_t room = settled.placeTaken[i] != 0 ? 0 : 1;
+        const bool pooled = place.contested() && choice.owner == Choices::Owner::Anyone && isPooled(choice.relaxation);
+        for (const Role role : countedRoles) {
+            if (!place.entered[at(role)]) {
+                continue;
+            }
+            const Choices::Owner other = role == Role::First ? Choices::Owner::SecondOnly : Choices::Owner::FirstOnly;
+            network.setCapacity(place.apart[at(role)], pooled || choice.owner == other ? 0 : room);
+            if (place.contested()) {
+                network.setCapacity(place.toPool[at(role)], pooled ? room : 0);
+                network.setCapacity(place.fromPool[at(role)], pooled ? room : 0);
+            }
+        }
+        if (place.contested()) {
+            network.setCapacity(place.pool, pooled ? room : 0);
+        }
+    }
+}
+
+void PlacementModel::applyLimits(FlowNetwork& network, const Choices& choices, const Settled& settled,
+                                 const Extra& extra) const
+{
+    for (std::size_t category = 0; category < categoryCount; ++category) {
+        const Choices::LimitChoice& choice = choices.limits[category];
+        const bool pooled = m_poolArc[category] >= 0 && isPooled(choice.relaxation);
+        if (m_poolArc[category] >= 0) {
+            network.setCapacity(m_poolArc[category],
+                                pooled ? std::max(0, m_limit[category] - settled.inCategory(category)) : 0);
+        }
+        for (const Role role : countedRoles) {
+            const Arc arc = m_limitArc[at(role)][category];
+            if (arc < 0) {
+                continue;
+            }
+            const std::int32_t share = role == Role::First ? choice.mostFirst : choice.mostSecond;
+            const std::int32_t most =
+                std::max(0, std::min(share, m_limit[category] - settled.byRole[1 - at(role)][category]) -
+                                settled.byRole[at(role)][category]);
+            network.setCapacity(arc, pooled ? 0 : most);
+            if (m_poolArc[category] >= 0) {
+                const bool more = extra.role == role && indexOf(extra.category) == category;
+                const std::int32_t reach = m_reach[at(role)][category] + (more ? extra.count : 0);
+                network.setCapacity(m_poolIn[at(role)][category], pooled ? most : 0);
+                network.setCapacity(m_poolOut[at(role)][category], pooled ? std::min(most, reach) : 0);
+            }
+        }
+    }
+}
+
 bool PlacementModel::limitsFit(const Choices& choices, const Settled& settled) const
 {
     for (std::size_t category = 0; category < categoryCount; ++category) {
-        if (m_limit[category] >= 0 && (settled.byRole[at(Role::First)][category] > choices.mostFirst[category] ||
-                                       settled.byRole[at(Role::Second)][category] > choices.mostSecond[category] ||
-                                       settled.inCategory(category) > m_limit[category])) {
+        if (m_limit[category] >= 0 &&
+            (settled.byRole[at(Role::First)][category] > choices.limits[category].mostFirst ||
+             settled.byRole[at(Role::Second)][category] > choices.limits[category].mostSecond ||
+             settled.inCategory(category) > m_limit[category])) {
             return false;
         }
     }
@@ -507,85 +596,125 @@ bool PlacementModel::spreadHolds(const std::array<std::int32_t, categoryCount>& 
     return total <= m_spreadFree;
 }
 
-std::int32_t PlacementModel::flowIn(const FlowNetwork& network, Role role, std::size_t category,
-                                    const Settled& settled) const
+std::int32_t PlacementModel::casesIn(const FlowNetwork& network, Role role, std::size_t category,
+                                     const Settled& settled) const
 {
-    const Arc arc = m_limitArc[at(role)][category];
-    return settled.byRole[at(role)][category] + (arc >= 0 ? network.flow(arc) : 0);
-}
-
-PlacementModel::Branches PlacementModel::branch(const FlowNetwork& network, const Choices& choices,
-                                                const Settled& settled) const
-{
-    Branches out;
-    out.valid =
-        !m_branches || (!branchOnPlaces(network, choices, out) && !branchOnLimits(network, choices, settled, out));
-    return out;
-}
-
-/// A place that one role entered and the other left: give it to the one or to the other.
-bool PlacementModel::branchOnPlaces(const FlowNetwork& network, const Choices& choices, Branches& out) const
-{
-    for (std::size_t i = 0; i < m_places.size(); ++i) {
-        const Place& place = m_places[i];
-        if (!place.contested() || choices.owner[i] != Choices::Anyone) {
-            continue;
-        }
-        std::int32_t enteredFirst = 0;
-        for (const Arc arc : place.fromFirst) {
-            enteredFirst += network.flow(arc);
-        }
-        if (enteredFirst != network.flow(place.toFirst)) {
-            out.first = choices;
-            out.first.owner[i] = Choices::FirstOnly;
-            out.second = choices;
-            out.second.owner[i] = Choices::SecondOnly;
-            return true;
-        }
+    std::int32_t cases = settled.byRole[at(role)][category];
+    for (const Arc arc : {m_limitArc[at(role)][category], m_poolIn[at(role)][category]}) {
+        cases += arc >= 0 ? network.flow(arc) : 0;
     }
-    return false;
+    return cases;
 }
 
-/// A limit that both roles together break: split it at a point between what each uses.
-bool PlacementModel::branchOnLimits(const FlowNetwork& network, const Choices& choices, const Settled& settled,
-                                    Branches& out) const
+bool PlacementModel::placeIsBroken(const FlowNetwork& network, const Choices& choices, std::size_t index) const
 {
-    for (std::size_t category = 0; category < categoryCount; ++category) {
-        if (!limitIsShared(category)) {
-            continue;
-        }
-        const std::int32_t first = flowIn(network, Role::First, category, settled);
-        const std::int32_t second = flowIn(network, Role::Second, category, settled);
-        if (first + second <= m_limit[category]) {
-            continue;
-        }
-        const std::int32_t split =
-            std::clamp(first * m_limit[category] / (first + second), m_limit[category] - second, first - 1);
-        out.first = choices;
-        out.first.mostFirst[category] = std::min(choices.mostFirst[category], split);
-        out.second = choices;
-        out.second.mostSecond[category] = std::min(choices.mostSecond[category], m_limit[category] - split - 1);
-        return true;
+    const Place& place = m_places[index];
+    if (!place.contested() || choices.places[index].owner != Choices::Owner::Anyone) {
+        return false;
     }
-    return false;
+    if (isPooled(choices.places[index].relaxation)) {
+        return network.flow(place.toPool[at(Role::First)]) != network.flow(place.fromPool[at(Role::First)]);
+    }
+    return network.flow(place.apart[at(Role::First)]) + network.flow(place.apart[at(Role::Second)]) > 1;
 }
 
-Choices PlacementModel::frozen(const FlowNetwork& network, const Choices& choices, const Settled& settled) const
+bool PlacementModel::limitIsBroken(const FlowNetwork& network, const Choices& choices, std::size_t category,
+                                   const Settled& settled) const
 {
-    Choices out = choices;
-    for (std::size_t i = 0; i < m_places.size(); ++i) {
-        const Place& place = m_places[i];
-        if (place.contested() && out.owner[i] == Choices::Anyone) {
-            out.owner[i] = network.flow(place.toSecond) > 0 ? Choices::SecondOnly : Choices::FirstOnly;
+    if (m_poolArc[category] < 0) {
+        return false;
+    }
+    if (isPooled(choices.limits[category].relaxation)) {
+        return network.flow(m_poolIn[at(Role::First)][category]) != network.flow(m_poolOut[at(Role::First)][category]);
+    }
+    return casesIn(network, Role::First, category, settled) + casesIn(network, Role::Second, category, settled) >
+           m_limit[category];
+}
+
+bool PlacementModel::isValid(const FlowNetwork& network, const Choices& choices, const Settled& settled) const
+{
+    for (std::size_t place = 0; place < m_places.size(); ++place) {
+        if (placeIsBroken(network, choices, place)) {
+            return false;
         }
     }
     for (std::size_t category = 0; category < categoryCount; ++category) {
-        if (limitIsShared(category)) {
-            out.mostFirst[category] = flowIn(network, Role::First, category, settled);
-            out.mostSecond[category] = m_limit[category] - out.mostFirst[category];
+        if (limitIsBroken(network, choices, category, settled)) {
+            return false;
         }
     }
-    return out;
+    return true;
+}
+
+/// First every broken rule is relaxed in the other way, all at once; what stays broken is split, one at a time.
+PlacementModel::Step PlacementModel::nextStep(const FlowNetwork& network, const Choices& choices,
+                                              const Settled& settled) const
+{
+    using Relaxation = Choices::Relaxation;
+    Step step;
+    if (!m_branches) {
+        return step;
+    }
+    step.first = choices;
+    std::size_t brokenPlace = m_places.size();
+    std::size_t brokenLimit = categoryCount;
+    for (std::size_t place = 0; place < m_places.size(); ++place) {
+        if (!placeIsBroken(network, choices, place)) {
+            continue;
+        }
+        if (choices.places[place].relaxation == Relaxation::PooledFirst) {
+            step.first.places[place].relaxation = Relaxation::ApartAgain;
+            step.kind = Step::Kind::Relax;
+        } else {
+            brokenPlace = std::min(brokenPlace, place);
+        }
+    }
+    for (std::size_t category = 0; category < categoryCount; ++category) {
+        if (!limitIsBroken(network, choices, category, settled)) {
+            continue;
+        }
+        Relaxation& relaxation = step.first.limits[category].relaxation;
+        if (relaxation == Relaxation::Apart || relaxation == Relaxation::Pooled) {
+            // A split must exclude the solution at hand, which only one of a limit relaxed apart is sure to do.
+            relaxation = relaxation == Relaxation::Apart ? Relaxation::Pooled : Relaxation::ApartAgain;
+            step.kind = Step::Kind::Relax;
+        } else {
+            brokenLimit = std::min(brokenLimit, category);
+        }
+    }
+    if (step.kind == Step::Kind::Relax) {
+        return step;
+    }
+    if (brokenPlace < m_places.size()) {
+        return splitPlace(choices, brokenPlace);
+    }
+    return brokenLimit < categoryCount ? splitLimit(network, choices, brokenLimit, settled) : step;
+}
+
+/// Gives the place to the one role or to the other.
+PlacementModel::Step PlacementModel::splitPlace(const Choices& choices, std::size_t place) const
+{
+    Step step{Step::Kind::Branch, choices, choices};
+    step.first.places[place].owner = Choices::Owner::FirstOnly;
+    step.second.places[place].owner = Choices::Owner::SecondOnly;
+    return step;
+}
+
+/// Splits the limit at a point between what each role uses: either first scrubs stay below it or second scrubs do.
+PlacementModel::Step PlacementModel::splitLimit(const FlowNetwork& network, const Choices& choices,
+                                                std::size_t category, const Settled& settled) const
+{
+    const std::int32_t first = casesIn(network, Role::First, category, settled);
+    const std::int32_t second = casesIn(network, Role::Second, category, settled);
+    const std::int32_t limit = m_limit[category];
+    const std::int32_t split = std::clamp(first * limit / (first + second), limit - second, first - 1);
+    Step step{Step::Kind::Branch, choices, choices};
+    Choices::LimitChoice& below = step.first.limits[category];
+    Choices::LimitChoice& above = step.second.limits[category];
+    below.mostFirst = std::min(below.mostFirst, split);
+    above.mostSecond = std::min(above.mostSecond, limit - split - 1);
+    below.relaxation = above.relaxation = Choices::Relaxation::Apart;
+    return step;
 }
 
 bool PlacementModel::reachesSink(const std::vector<std::uint8_t>& nodes, Role role, std::size_t category) const

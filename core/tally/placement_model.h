@@ -20,15 +20,34 @@ struct Value {
     auto operator<=>(const Value&) const = default;
 };
 
-/// Choices that turn the relaxed network into an exact one. Default sizes come from freshChoices().
+/// How the rules that do not fit a flow network are handled. Default sizes come from freshChoices().
+///
+/// Two of them, a limit shared by two roles and a category contested by two roles within one operation, are shares of
+/// something between first and second scrub. Each may be relaxed in two ways: `Apart`, where each role has its own
+/// share and both may use more than there is, and `Pooled`, where there is no more than there is but a case may enter
+/// in one role and leave in the other. One way often bounds well where the other does not.
 struct Choices {
-    enum : std::uint8_t { Anyone, FirstOnly, SecondOnly };
+    enum class Relaxation : std::uint8_t { Apart, Pooled, PooledFirst, ApartAgain };
+    enum class Owner : std::uint8_t { Anyone, FirstOnly, SecondOnly };
+    struct PlaceChoice {
+        Owner owner = Owner::Anyone;
+        Relaxation relaxation = Relaxation::PooledFirst;
+    };
+    struct LimitChoice {
+        std::int32_t mostFirst = 0; ///< share that first scrubs may use
+        std::int32_t mostSecond = 0;
+        Relaxation relaxation = Relaxation::Apart;
+    };
     catalogue::CategorySet specialties; ///< those chosen for the spread
     std::int32_t openSeats = 0;         ///< reserved seats that any specialty may use: more than 0 is a relaxation
-    std::array<std::int32_t, catalogue::categoryCount> mostFirst{}; ///< share of a limit that first scrubs may use
-    std::array<std::int32_t, catalogue::categoryCount> mostSecond{};
-    std::vector<std::uint8_t> owner; ///< by contested place: which role may use it
+    std::vector<PlaceChoice> places;    ///< by place within an operation
+    std::array<LimitChoice, catalogue::categoryCount> limits{};
 };
+
+constexpr bool isPooled(Choices::Relaxation relaxation)
+{
+    return relaxation == Choices::Relaxation::Pooled || relaxation == Choices::Relaxation::PooledFirst;
+}
 
 /// What is already settled while the smallest placement vector is sought. Default sizes come from freshSettled().
 struct Settled {
@@ -121,15 +140,19 @@ public:
     /// Only how many count, under these choices, with cases that are imagined.
     std::int32_t mostCounted(FlowNetwork& network, const Choices& choices, const Extra& extra) const;
 
-    struct Branches {
-        bool valid = false; ///< the solution keeps every rule; first and second are empty
+    struct Step {
+        enum class Kind : std::uint8_t {
+            Valid,  ///< the solution keeps every rule
+            Relax,  ///< solve again under `first`, which relaxes in another way
+            Branch, ///< solve under `first` and under `second`
+        };
+        Kind kind = Kind::Valid;
         Choices first;
         Choices second;
     };
-    /// Looks at the solution in the network.
-    Branches branch(const FlowNetwork& network, const Choices& choices, const Settled& settled) const;
-    /// The choices that the solution in the network, a valid one, fits, all of them made.
-    Choices frozen(const FlowNetwork& network, const Choices& choices, const Settled& settled) const;
+    /// Looks at the solution in the network. `settled` as when it was solved.
+    Step nextStep(const FlowNetwork& network, const Choices& choices, const Settled& settled) const;
+    [[nodiscard]] bool isValid(const FlowNetwork& network, const Choices& choices, const Settled& settled) const;
     /// Whether (category, role) could send one more case to the sink; `nodes` from FlowNetwork::nodesReachingSink().
     [[nodiscard]] bool reachesSink(const std::vector<std::uint8_t>& nodes, sheet::Role role,
                                    std::size_t category) const;
@@ -137,39 +160,50 @@ public:
 private:
     using CategoryArcs = std::array<FlowNetwork::Arc, catalogue::categoryCount>;
 
-    /// One category within one operation that more than one item could take.
+    /// One category within one operation that more than one item could take. Items enter by role; from there the way is
+    /// over the pool (which holds one) or, by role, apart.
     struct Place {
         std::size_t category = 0;
-        FlowNetwork::Arc through = -1;
-        FlowNetwork::Arc toFirst = -1; ///< towards (category, first)
-        FlowNetwork::Arc toSecond = -1;
-        std::vector<FlowNetwork::Arc> fromFirst; ///< from items that are first scrub there
-        std::vector<FlowNetwork::Arc> fromSecond;
-        [[nodiscard]] bool contested() const { return !fromFirst.empty() && !fromSecond.empty(); }
+        std::array<bool, 2> entered{}; ///< by role: some item could enter
+        std::array<FlowNetwork::Node, 2> in{};
+        std::array<FlowNetwork::Arc, 2> apart{-1, -1};
+        std::array<FlowNetwork::Arc, 2> toPool{-1, -1};
+        std::array<FlowNetwork::Arc, 2> fromPool{-1, -1};
+        FlowNetwork::Arc pool = -1;
+        FlowNetwork::Node poolOut = -1;
+        [[nodiscard]] bool contested() const { return entered[0] && entered[1]; }
     };
 
     void findUsable();
     void groupItems(std::span<const Item> items);
     void addClass(const Item& item, std::int32_t count);
     void buildNetwork();
+    void addCategoryNodes();
     void connectClasses();
     void connectTarget(std::size_t target);
     void applyCapacities(FlowNetwork& network, const Choices& choices, const Settled& settled,
                          const Extra& extra) const;
     [[nodiscard]] bool limitsFit(const Choices& choices, const Settled& settled) const;
-    [[nodiscard]] std::int32_t flowIn(const FlowNetwork& network, sheet::Role role, std::size_t category,
-                                      const Settled& settled) const;
+    void applyPlaces(FlowNetwork& network, const Choices& choices, const Settled& settled) const;
+    void applyLimits(FlowNetwork& network, const Choices& choices, const Settled& settled, const Extra& extra) const;
+    void addPlaceNodes();
     [[nodiscard]] bool limitIsShared(std::size_t category) const;
-    bool branchOnPlaces(const FlowNetwork& network, const Choices& choices, Branches& out) const;
-    bool branchOnLimits(const FlowNetwork& network, const Choices& choices, const Settled& settled,
-                        Branches& out) const;
+    [[nodiscard]] bool placeIsBroken(const FlowNetwork& network, const Choices& choices, std::size_t place) const;
+    [[nodiscard]] bool limitIsBroken(const FlowNetwork& network, const Choices& choices, std::size_t category,
+                                     const Settled& settled) const;
+    [[nodiscard]] Step splitPlace(const Choices& choices, std::size_t place) const;
+    [[nodiscard]] Step splitLimit(const FlowNetwork& network, const Choices& choices, std::size_t category,
+                                  const Settled& settled) const;
+    [[nodiscard]] std::int32_t casesIn(const FlowNetwork& network, sheet::Role role, std::size_t category,
+                                       const Settled& settled) const;
 
     const requirement::RequirementSet* m_set = nullptr;
     std::array<catalogue::CategorySet, 2> m_usable; // by role: some target accepts it
     std::vector<ItemClass> m_classes;
     std::vector<std::int32_t> m_classOfItem;
     std::vector<Place> m_places;
-    std::array<std::int32_t, catalogue::categoryCount> m_limit{}; // -1: none
+    std::array<std::int32_t, catalogue::categoryCount> m_limit{};                // -1: none
+    std::array<std::array<std::int32_t, catalogue::categoryCount>, 2> m_reach{}; // by role: items that could be there
     std::int32_t m_spreadTarget = -1;
     std::int32_t m_spreadEach = 0;
     std::int32_t m_spreadMost = 0;
@@ -177,9 +211,13 @@ private:
     bool m_branches = false;
 
     FlowNetwork m_network;
-    std::array<CategoryArcs, 2> m_limitArc{}; // through (category, role)
+    std::array<CategoryArcs, 2> m_limitArc{}; // through (category, role), each to its share
+    std::array<CategoryArcs, 2> m_poolIn{};   // the way over the pool of a shared limit
+    std::array<CategoryArcs, 2> m_poolOut{};
+    CategoryArcs m_poolArc{};
     std::array<CategoryArcs, 2> m_extraArc{};
     std::array<std::array<FlowNetwork::Node, catalogue::categoryCount>, 2> m_categoryNode{};
+    std::array<std::array<FlowNetwork::Node, catalogue::categoryCount>, 2> m_outNode{}; // after its limit
     std::array<std::array<std::array<FlowNetwork::Arc, requirement::mostTargets>, catalogue::categoryCount>, 2>
         m_toTarget{};
     std::array<CategoryArcs, requirement::mostTargets> m_settledArc{};
