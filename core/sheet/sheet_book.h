@@ -57,6 +57,8 @@ public:
         return std::span(m_rows).subspan(sheet.firstRow, sheet.rowCount);
     }
     [[nodiscard]] std::string_view procedure(const BookRow& row) const { return m_procedures.at(row.procedure); }
+    /// By number, as in BookRow::procedure.
+    [[nodiscard]] std::string_view procedureText(std::uint32_t number) const { return m_procedures.at(number); }
     [[nodiscard]] std::size_t sheetCount() const { return m_sheets.size(); }
 
 private:

@@ -1,0 +1,93 @@
+#include "platform/cli/case_file.h"
+
+#include "core/base/text.h"
+#include "platform/cli/output.h"
+#include "platform/files/resources.h"
+#include "platform/files/text_file.h"
+
+namespace peelpack::cli {
+namespace {
+
+constexpr std::size_t mostShown = 20;
+constexpr std::size_t mostCatalogueBytes = 16U << 20U;
+
+void complainOfEach(const std::string& file, const std::vector<sheet::Finding>& findings, std::string_view verdict,
+                    std::size_t more)
+{
+    for (std::size_t i = 0; i < findings.size() && i < mostShown; ++i) {
+        const sheet::Finding& finding = findings[i];
+        complain(file + ", line " + std::to_string(finding.line) +
+                 (finding.column.empty() ? "" : ", column " + finding.column) + ": " + std::string(verdict) +
+                 finding.reason + "; " + finding.mend + ".");
+    }
+    if (findings.size() + more > mostShown) {
+        complain("... and " + std::to_string(findings.size() + more - mostShown) + " more; --json lists them.");
+    }
+}
+
+} // namespace
+
+OptionSpec catalogueOption()
+{
+    return {"catalogue", "FILE", "a table of procedures laid over the shipped catalogue"};
+}
+
+base::Result<catalogue::Catalogue> catalogueFor(const Arguments& arguments)
+{
+    base::Result<catalogue::Catalogue> shipped = files::shippedCatalogue();
+    const std::optional<std::string> file = arguments.value("catalogue");
+    if (!shipped || !file) {
+        return shipped;
+    }
+    const base::Result<std::string> text = files::readWholeFile(*file, mostCatalogueBytes);
+    if (!text) {
+        return text.error();
+    }
+    base::Result<catalogue::Catalogue> laid = shipped.value().withOverlay(text.value());
+    return laid ? std::move(laid)
+                : base::Result<catalogue::Catalogue>(
+                      base::Error{laid.error().code, *file + ": " + laid.error().sentence});
+}
+
+base::Result<sheet::SheetReader::Reading> readCaseFile(const std::string& file, const catalogue::Catalogue& catalogue,
+                                                      bool progress)
+{
+    Progress shown(progress);
+    sheet::SheetReader reader(catalogue, files::normalized);
+    const base::Result<std::size_t> read = files::readPieces(file, [&](std::string_view piece) {
+        shown.show("rows read:", reader.rowsSeen());
+        return reader.feed(piece);
+    });
+    if (!read) {
+        return read.error();
+    }
+    base::Result<sheet::SheetReader::Reading> reading = reader.finish();
+    if (!reading) {
+        return base::Error{reading.error().code, file + ": " + reading.error().sentence};
+    }
+    return reading;
+}
+
+void complainOf(const std::string& file, const sheet::ReadReport& report)
+{
+    complainOfEach(file, report.refused, "refused: ", 0);
+    complainOfEach(file, report.warnings, "warning: ", report.moreWarnings);
+    if (!report.refused.empty()) {
+        complain(base::counted(report.refused.size(), "refusal", "refusals") + " of " +
+                 base::counted(report.rows, "row", "rows") + "; the rest is counted.");
+    }
+}
+
+nlohmann::ordered_json findingsJson(const std::vector<sheet::Finding>& findings)
+{
+    nlohmann::ordered_json list = nlohmann::ordered_json::array();
+    for (const sheet::Finding& finding : findings) {
+        list.push_back({{"line", finding.line},
+                        {"column", finding.column},
+                        {"reason", finding.reason},
+                        {"mend", finding.mend}});
+    }
+    return list;
+}
+
+} // namespace peelpack::cli

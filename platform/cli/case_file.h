@@ -1,0 +1,29 @@
+#pragma once
+
+#include "core/base/result.h"
+#include "core/catalogue/catalogue.h"
+#include "core/sheet/sheet_reader.h"
+#include "platform/cli/arguments.h"
+
+#include <nlohmann/json.hpp>
+
+#include <string>
+
+namespace peelpack::cli {
+
+/// The options of every command that reads the catalogue: --catalogue.
+OptionSpec catalogueOption();
+/// The shipped catalogue with the table of --catalogue, if given, laid over it.
+base::Result<catalogue::Catalogue> catalogueFor(const Arguments& arguments);
+
+/// Reads a whole case-sheet file, showing progress. The error names the file.
+base::Result<sheet::SheetReader::Reading> readCaseFile(const std::string& file, const catalogue::Catalogue& catalogue,
+                                                      bool progress);
+
+/// Refusals and warnings as lines on standard error: file, line, column, reason, mend.
+void complainOf(const std::string& file, const sheet::ReadReport& report);
+
+/// [{"line", "column", "reason", "mend"}, ...]
+nlohmann::ordered_json findingsJson(const std::vector<sheet::Finding>& findings);
+
+} // namespace peelpack::cli

@@ -1,0 +1,109 @@
+#include "platform/cli/commands.h"
+
+#include "core/base/text.h"
+#include "core/catalogue/search.h"
+#include "platform/cli/case_file.h"
+#include "platform/cli/exit_code.h"
+#include "platform/cli/output.h"
+
+#include <charconv>
+
+namespace peelpack::cli {
+namespace {
+
+constexpr std::size_t usualMost = 10;
+
+std::string labels(const catalogue::Procedure& procedure)
+{
+    std::string text;
+    for (const catalogue::Category category : procedure.categories) {
+        text += (text.empty() ? "" : " or ") + std::string(label(category));
+    }
+    return text;
+}
+
+nlohmann::ordered_json json(const catalogue::Hit& hit)
+{
+    nlohmann::ordered_json categories = nlohmann::ordered_json::array();
+    for (const catalogue::Category category : hit.procedure->categories) {
+        categories.push_back(id(category));
+    }
+    return {{"id", hit.procedure->id},
+            {"name", hit.procedure->name},
+            {"categories", std::move(categories)},
+            {"matched", hit.matched}};
+}
+
+base::Result<std::size_t> mostFrom(const Arguments& arguments)
+{
+    const std::optional<std::string> text = arguments.value("most");
+    if (!text) {
+        return usualMost;
+    }
+    std::size_t most = 0;
+    const auto [end, error] = std::from_chars(text->data(), text->data() + text->size(), most);
+    if (error != std::errc() || end != text->data() + text->size() || most == 0 || most > 1000) {
+        return base::Error{base::ErrorCode::BadUsage, "--most takes a whole number from 1 to 1000."};
+    }
+    return most;
+}
+
+int run(const Arguments& arguments)
+{
+    const base::Result<std::size_t> most = mostFrom(arguments);
+    const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments);
+    for (const base::Error* error : {most ? nullptr : &most.error(), catalogue ? nullptr : &catalogue.error()}) {
+        if (error != nullptr) {
+            complain(error->sentence);
+            return exitCodeOf(error->code);
+        }
+    }
+    std::string text;
+    for (const std::string& word : arguments.operands) {
+        text += (text.empty() ? "" : " ") + word;
+    }
+    if (base::firstInvalidUtf8(text) != std::string::npos) {
+        complain("The text is not UTF-8.");
+        return BadUsageOrInput;
+    }
+    const std::vector<catalogue::Hit> hits = catalogue::Search(catalogue.value()).find(text, most.value());
+    Output out;
+    if (arguments.has("json")) {
+        nlohmann::ordered_json list = nlohmann::ordered_json::array();
+        for (const catalogue::Hit& hit : hits) {
+            list.push_back(json(hit));
+        }
+        out << list.dump(1) << "\n";
+    } else {
+        for (const catalogue::Hit& hit : hits) {
+            out << hit.procedure->name << "  (" << labels(*hit.procedure) << ")";
+            if (hit.matched != hit.procedure->name) {
+                out << "  matched: " << hit.matched;
+            }
+            out << "\n";
+        }
+        if (hits.empty()) {
+            complain("Nothing in the catalogue fits \"" + text + "\". Try fewer words, or another name for it.");
+        }
+    }
+    out.flush();
+    if (out.failed()) {
+        complain("Cannot write standard output.");
+        return CannotReadOrWrite;
+    }
+    return hits.empty() ? AnswerIsNo : Done;
+}
+
+} // namespace
+
+Command findCommand()
+{
+    return {{"find",
+             "Find a procedure by what people call it.",
+             {"TEXT..."},
+             {{"json", "", "for machines"}, {"most", "N", "how many to show (10)"}, catalogueOption()},
+             "peelpack find lap chole\n  lists the procedures that \"lap chole\" may mean, the likeliest first, with their categories"},
+            run};
+}
+
+} // namespace peelpack::cli

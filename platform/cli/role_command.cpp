@@ -1,0 +1,129 @@
+#include "platform/cli/commands.h"
+
+#include "core/tally/candidate.h"
+#include "platform/cli/case_file.h"
+#include "platform/cli/exit_code.h"
+#include "platform/cli/output.h"
+#include "platform/files/requirement_json.h"
+#include "platform/files/resources.h"
+
+#include <algorithm>
+
+namespace peelpack::cli {
+namespace {
+
+struct SheetRole {
+    role::Outcome outcome;
+    std::string why;
+    std::vector<role::Question> questions;
+};
+
+SheetRole roleOfSheet(const sheet::SheetBook& book, const sheet::BookSheet& sheet,
+                      const requirement::RequirementSet& set)
+{
+    const role::RoleRules rules{set.notApplicable};
+    SheetRole out{tally::outcomeOf(sheet, set), {}, {}};
+    if (sheet.importedRole && !sheet.canceled) {
+        out.why = "The role was written on a paper log, which carries no marks.";
+        return out;
+    }
+    const auto rows = book.rowsOf(sheet);
+    const bool countsOftenNotNeeded =
+        std::all_of(rows.begin(), rows.end(), [](const sheet::BookRow& row) { return row.countsOftenNotNeeded; });
+    out.why = role::reason(sheet.marks, sheet.canceled, rules);
+    out.questions = role::questions(sheet.marks, sheet.canceled, countsOftenNotNeeded);
+    return out;
+}
+
+void printText(Output& out, const sheet::SheetBook& book, const requirement::RequirementSet& set)
+{
+    for (const sheet::BookStudent& student : book.students()) {
+        out << student.name << "\n";
+        for (const sheet::BookSheet& sheet : book.sheetsOf(student)) {
+            const SheetRole role = roleOfSheet(book, sheet, set);
+            out << "  " << sheet.date.iso() << "  " << sheet.id << "  " << label(role.outcome) << "\n";
+            for (const sheet::BookRow& row : book.rowsOf(sheet)) {
+                out << "      " << book.procedure(row) << "\n";
+            }
+            out << "      " << role.why << "\n";
+            for (const role::Question& question : role.questions) {
+                out << "      To check: " << question.sentence << "\n";
+            }
+        }
+    }
+}
+
+void printJson(Output& out, const sheet::SheetReader::Reading& reading, const requirement::RequirementSet& set)
+{
+    out << "{\"set\": " << nlohmann::json(set.id).dump() << ", \"refused\": " << findingsJson(reading.report.refused).dump()
+        << ", \"warnings\": " << findingsJson(reading.report.warnings).dump() << ",\n \"sheets\": [";
+    bool first = true;
+    for (const sheet::BookStudent& student : reading.book.students()) {
+        for (const sheet::BookSheet& sheet : reading.book.sheetsOf(student)) {
+            const SheetRole role = roleOfSheet(reading.book, sheet, set);
+            nlohmann::ordered_json questions = nlohmann::ordered_json::array();
+            for (const role::Question& question : role.questions) {
+                questions.push_back({{"skill", column(question.skill)}, {"question", question.sentence}});
+            }
+            const nlohmann::ordered_json line{{"student", student.name},     {"sheet", sheet.id},
+                                              {"date", sheet.date.iso()},    {"role", id(role.outcome)},
+                                              {"why", role.why},             {"questions", std::move(questions)}};
+            out << (first ? "\n  " : ",\n  ") << line.dump();
+            first = false;
+        }
+    }
+    out << "]}\n";
+}
+
+int run(const Arguments& arguments)
+{
+    const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments);
+    const base::Result<requirement::RequirementSet> set =
+        files::requirementSet(arguments.value("set").value_or(files::usualSetId));
+    for (const base::Error* error : {catalogue ? nullptr : &catalogue.error(), set ? nullptr : &set.error()}) {
+        if (error != nullptr) {
+            complain(error->sentence);
+            return exitCodeOf(error->code);
+        }
+    }
+    const std::string& file = arguments.operands.front();
+    const base::Result<sheet::SheetReader::Reading> reading =
+        readCaseFile(file, catalogue.value(), arguments.has("progress"));
+    if (!reading) {
+        complain(reading.error().sentence);
+        return exitCodeOf(reading.error().code);
+    }
+    const sheet::ReadReport& report = reading.value().report;
+    Output out;
+    if (arguments.has("json")) {
+        printJson(out, reading.value(), set.value());
+    } else {
+        printText(out, reading.value().book, set.value());
+    }
+    out.flush();
+    if (!arguments.has("json")) {
+        complainOf(file, report);
+    }
+    if (out.failed()) {
+        complain("Cannot write standard output.");
+        return CannotReadOrWrite;
+    }
+    return report.refused.empty() ? Done : BadUsageOrInput;
+}
+
+} // namespace
+
+Command roleCommand()
+{
+    return {{"role",
+             "Say the role of each case sheet, and why.",
+             {"SHEETS.csv"},
+             {{"set", "ID|FILE", "requirement set, for the skills whose N/A stands for Yes (spread10)"},
+              catalogueOption(),
+              {"progress", "", "show progress also when nobody watches"},
+              {"json", "", "for machines"}},
+             "peelpack role sheets.csv\n  prints each sheet with first scrub, second scrub or observation and the marks that decide it"},
+            run};
+}
+
+} // namespace peelpack::cli
