@@ -24,7 +24,7 @@ constexpr double shorthandBonus = 0.60;
 constexpr double nameBonus = 0.45;
 constexpr double synonymBonus = 0.42;
 constexpr double acrossFactor = 0.90; // words found in different names of a procedure
-constexpr double priorOfAName = 0.004;
+constexpr double priorOfAName = 0.008;
 constexpr double unaskedUnusual = 0.05;
 constexpr double laterMeaning = 0.01; // a shorthand further back in the list of its procedure
 constexpr double leastScore = 0.30;
@@ -36,8 +36,8 @@ constexpr std::array approaches = std::to_array<std::string_view>(
 
 /// Words for a second operation or an unusual patient: somebody who means that says so.
 constexpr std::array unusual = std::to_array<std::string_view>(
-    {"aneurysm", "aspiration", "biopsy",  "breech",   "closure",  "dilation", "exchange", "infected", "ligation",
-     "pediatric", "recurrent", "redo",    "removal",  "reversal", "revision", "robotic",  "seton",    "staged",
+    {"aneurysm", "aspiration", "bilateral", "biopsy",  "breech",   "closure",  "dilation", "exchange", "infected", "left", "ligation",
+     "pediatric", "recurrent", "redo",    "removal",  "reversal", "revision", "right", "robotic",  "seton",    "staged",
      "subtotal",  "takedown",  "thrombectomy", "trial", "twin"});
 
 bool isUnusual(std::string_view word)
@@ -66,7 +66,7 @@ Search::Search(const Catalogue& catalogue) : m_catalogue(catalogue)
             addPhrase(i, shorthand, true, false);
             m_phrases.back().place = std::min<std::uint32_t>(4, static_cast<std::uint32_t>(&shorthand - procedure.shorthand.data()));
         }
-        const std::size_t names = std::min<std::size_t>(8, procedure.synonyms.size() + procedure.shorthand.size());
+        const std::size_t names = std::min<std::size_t>(10, procedure.synonyms.size() + procedure.shorthand.size());
         m_prior[i] = priorOfAName * static_cast<double>(names);
     }
     for (Spelling& spelling : m_spellings) {
@@ -123,8 +123,13 @@ void Search::addPhrase(std::uint32_t procedure, const std::string& text, bool is
             phrase.words.push_back(spelling);
             m_spellings[spelling].phrases.push_back(number);
         }
+        // Also as it stands there, for somebody who has typed only its beginning.
+        std::vector<std::uint32_t>& asItStands = m_spellings[spellingOf(word.typed)].phrases;
+        if (asItStands.empty() || asItStands.back() != number) {
+            asItStands.push_back(number);
+        }
     }
-    m_bySqueezed[squeezed(words)].push_back(number);
+    m_bySqueezed[squeezed(words, true)].push_back(number);
     m_phrases.push_back(std::move(phrase));
 }
 
@@ -254,14 +259,23 @@ std::vector<Hit> Search::find(std::string_view text, std::size_t most)
     }
     scorePhrases(asked, approachAsked);
     scoreAcrossPhrases(asked);
-    if (const auto found = m_bySqueezed.find(squeezed(words)); found != m_bySqueezed.end()) {
-        for (const std::uint32_t number : found->second) {
-            const Phrase& phrase = m_phrases[number];
-            const double bonus = phrase.isShorthand ? shorthandBonus : (phrase.isName ? nameBonus : synonymBonus);
-            offer(phrase.procedure, 1.0 + bonus - laterMeaning * phrase.place, phrase.text);
-        }
-    }
+    offerExact(squeezed(words, false));
+    offerExact(squeezed(words, true));
     return best(most);
+}
+
+/// What was typed is, letter by letter, a name or shorthand.
+void Search::offerExact(const std::string& typed)
+{
+    const auto found = m_bySqueezed.find(typed);
+    if (found == m_bySqueezed.end() || typed.empty()) {
+        return;
+    }
+    for (const std::uint32_t number : found->second) {
+        const Phrase& phrase = m_phrases[number];
+        const double bonus = phrase.isShorthand ? shorthandBonus : (phrase.isName ? nameBonus : synonymBonus);
+        offer(phrase.procedure, 1.0 + bonus - laterMeaning * phrase.place, phrase.text);
+    }
 }
 
 void Search::scorePhrases(const std::vector<Asked>& asked, bool approachAsked)

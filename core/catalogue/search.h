@@ -57,6 +57,7 @@ private:
     std::vector<Asked> ask(const std::vector<Word>& words) const;
     void fit(Asked& asked) const;
     void fitSlips(Asked& asked) const;
+    void offerExact(const std::string& typed);
     void scorePhrases(const std::vector<Asked>& asked, bool approachAsked);
     void scoreAcrossPhrases(const std::vector<Asked>& asked);
     void offer(std::uint32_t procedure, double score, std::uint32_t text);

@@ -48,6 +48,7 @@ constexpr std::array clipped = std::to_array<Pair>({
     {"hyst", "hysterectomy"},
     {"hystero", "hysteroscopy"},
     {"inguin", "inguinal"},
+    {"l", "left"},
     {"lac", "laceration"},
     {"lami", "laminectomy"},
     {"lap", "laparoscopic"},
@@ -55,6 +56,7 @@ constexpr std::array clipped = std::to_array<Pair>({
     {"lat", "lateral"},
     {"lipo", "liposuction"},
     {"lob", "lobectomy"},
+    {"lt", "left"},
     {"lumpx", "lumpectomy"},
     {"mand", "mandible"},
     {"mandibular", "mandible"},
@@ -72,6 +74,7 @@ constexpr std::array clipped = std::to_array<Pair>({
     {"post", "posterior"},
     {"prox", "proximal"},
     {"pts", "patients"},
+    {"r", "right"},
     {"rad", "radical"},
     {"recon", "reconstruction"},
     {"reconstruct", "reconstruction"},
@@ -79,6 +82,7 @@ constexpr std::array clipped = std::to_array<Pair>({
     {"robot", "robotic"},
     {"robotically", "robotic"},
     {"roto", "rotator"},
+    {"rt", "right"},
     {"scope", "arthroscopy"},
     {"subtot", "subtotal"},
     {"supracond", "supracondylar"},
@@ -87,10 +91,10 @@ constexpr std::array clipped = std::to_array<Pair>({
     {"tot", "total"},
     {"trach", "tracheostomy"},
     {"tracheotomy", "tracheostomy"},
-    {"tx", "transplant"},
     {"transplantation", "transplant"},
-    {"uni", "unilateral"},
+    {"tx", "transplant"},
     {"umb", "umbilical"},
+    {"uni", "unilateral"},
     {"vag", "vaginal"},
     {"vent", "ventral"},
     {"xplant", "transplant"},
@@ -125,7 +129,7 @@ constexpr std::array sameThing = std::to_array<Pair>({
 });
 
 constexpr std::array sides = std::to_array<std::string_view>(
-    {"b/l", "bilateral", "l", "left", "lt", "r", "right", "rt", "unilateral"});
+    {"b/l", "bilateral", "l", "left", "lt", "od", "os", "ou", "r", "right", "rt", "unilateral"});
 
 constexpr std::array fillers =
     std::to_array<std::string_view>({"a", "an", "and", "at", "by", "case", "for", "from", "in", "into", "of", "on", "or", "procedure",
@@ -268,15 +272,17 @@ std::vector<Word> wordsOf(std::string_view text)
     return words;
 }
 
-std::string squeezed(const std::vector<Word>& words)
+std::string squeezed(const std::vector<Word>& words, bool keepSides)
 {
     std::string out;
     for (std::size_t i = 0; i < words.size(); ++i) {
         const bool between = i > 0 && i + 1 < words.size() && words[i - 1].typed.size() == 1 && words[i + 1].typed.size() == 1;
         if (words[i].typed == "and" && between) {
             out += '&';
-        } else if (words[i].kind == Word::Kind::Content || (between && words[i].kind == Word::Kind::Side)) {
+        } else if (words[i].kind == Word::Kind::Content) {
             out += words[i].typed;
+        } else if (words[i].kind == Word::Kind::Side && (keepSides || between)) {
+            out += between ? words[i].typed : words[i].canonical;
         }
     }
     return out;

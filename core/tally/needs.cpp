@@ -59,7 +59,8 @@ std::vector<Need> Placer::needs(std::span<const Item> items, const Placement& pl
                     need.seatsShort += seatsShort[target];
                 }
             }
-            if (accepted && m_model.reachesSink(reaching, role, index)) {
+            // Where a rule is relaxed, a way to the sink proves nothing.
+            if (accepted && m_model.neverBranches() && m_model.reachesSink(reaching, role, index)) {
                 need.needed = 1;
             } else if (accepted && m_model.spreadNeedsChoice()) {
                 need.needed = neededOverSpread(category, role, value.counted);

@@ -1,0 +1,33 @@
+# Packages from Debian 12 or Ubuntu 24.04 that Peelpack is built, run and tested with. Sourced by start.sh and test.sh.
+peelpack_build_packages=(g++ cmake ninja-build pkg-config qt6-base-dev nlohmann-json3-dev libsodium-dev libcereal-dev)
+peelpack_test_packages=(catch2 libglpk-dev python3 python3-nacl)
+peelpack_ci_packages=(ccache clang-tidy clang-format libbenchmark-dev)
+
+say() { printf '\n== %s\n' "$*"; }
+
+# Installs those of the named packages that are missing; asks for nothing, and does nothing when all are there.
+install_missing() {
+    local missing=()
+    local package
+    for package in "$@"; do
+        dpkg-query -W -f='${Status}' "$package" 2>/dev/null | grep -q 'install ok installed' || missing+=("$package")
+    done
+    if [ ${#missing[@]} -eq 0 ]; then
+        return 0
+    fi
+    say "Installing what is missing: ${missing[*]}"
+    local as_root=()
+    [ "$(id -u)" -eq 0 ] || as_root=(sudo)
+    "${as_root[@]}" apt-get update -qq
+    "${as_root[@]}" env DEBIAN_FRONTEND=noninteractive apt-get install -y -qq --no-install-recommends "${missing[@]}"
+}
+
+# Configures and builds into the folder $1 with the CMake options that follow.
+build_into() {
+    local folder=$1
+    shift
+    say "Building into $folder"
+    cmake -S . -B "$folder" -G Ninja "$@" >"$folder.log" 2>&1 || { cat "$folder.log"; return 1; }
+    rm -f "$folder.log"
+    cmake --build "$folder"
+}

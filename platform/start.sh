@@ -1,0 +1,15 @@
+#!/usr/bin/env bash
+# Installs what is missing, builds Peelpack, makes the invented demo program and tallies its spring class.
+set -euo pipefail
+cd "$(dirname "$0")/.."
+# shellcheck source=platform/packages.sh
+source platform/packages.sh
+
+install_missing "${peelpack_build_packages[@]}"
+build_into build -DPEELPACK_TESTS=OFF
+say "Making the demo program in build/demo"
+build/bin/peelpack demo build/demo
+say "One student of the spring class"
+build/bin/peelpack tally build/demo/spring-class.csv --student "Ines Duarte"
+say "The spring class"
+build/bin/peelpack tally build/demo/spring-class.csv --brief

@@ -1,0 +1,14 @@
+#!/usr/bin/env bash
+# Installs what is missing, builds Peelpack and runs every test. --full adds the long runs.
+set -euo pipefail
+cd "$(dirname "$0")/.."
+# shellcheck source=platform/packages.sh
+source platform/packages.sh
+
+full=no
+[ "${1:-}" = "--full" ] && full=yes
+
+install_missing "${peelpack_build_packages[@]}" "${peelpack_test_packages[@]}"
+build_into build -DPEELPACK_TESTS=ON -DPEELPACK_FULL="$([ $full = yes ] && echo ON || echo OFF)"
+say "Running the tests"
+ctest --test-dir build --output-on-failure --no-tests=error -j "$(nproc)"
