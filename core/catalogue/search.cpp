@@ -19,7 +19,8 @@ constexpr double partlyNotLast = 0.95;
 constexpr double fitOneSlip = 0.72;
 constexpr double fitTwoSlips = 0.60;
 
-constexpr double coverageShare = 0.74; // of the score: how much of what was typed is there; the rest: how much of the name
+constexpr double coverageShare =
+    0.74; // of the score: how much of what was typed is there; the rest: how much of the name
 constexpr double shorthandBonus = 0.60;
 constexpr double nameBonus = 0.45;
 constexpr double synonymBonus = 0.42;
@@ -36,9 +37,9 @@ constexpr std::array approaches = std::to_array<std::string_view>(
 
 /// Words for a second operation or an unusual patient: somebody who means that says so.
 constexpr std::array unusual = std::to_array<std::string_view>(
-    {"aneurysm", "aspiration", "bilateral", "biopsy",  "breech",   "closure",  "dilation", "exchange", "infected", "left", "ligation",
-     "pediatric", "recurrent", "redo",    "removal",  "reversal", "revision", "right", "robotic",  "seton",    "staged",
-     "subtotal",  "takedown",  "thrombectomy", "trial", "twin"});
+    {"aneurysm", "aspiration", "bilateral", "biopsy",    "breech",   "closure",      "dilation", "exchange", "infected",
+     "left",     "ligation",   "pediatric", "recurrent", "redo",     "removal",      "reversal", "revision", "right",
+     "robotic",  "seton",      "staged",    "subtotal",  "takedown", "thrombectomy", "trial",    "twin"});
 
 bool isUnusual(std::string_view word)
 {
@@ -64,7 +65,8 @@ Search::Search(const Catalogue& catalogue) : m_catalogue(catalogue)
         }
         for (const std::string& shorthand : procedure.shorthand) {
             addPhrase(i, shorthand, true, false);
-            m_phrases.back().place = std::min<std::uint32_t>(4, static_cast<std::uint32_t>(&shorthand - procedure.shorthand.data()));
+            m_phrases.back().place =
+                std::min<std::uint32_t>(4, static_cast<std::uint32_t>(&shorthand - procedure.shorthand.data()));
         }
         const std::size_t names = std::min<std::size_t>(10, procedure.synonyms.size() + procedure.shorthand.size());
         m_prior[i] = priorOfAName * static_cast<double>(names);

@@ -18,9 +18,9 @@ struct Hit {
     double score = 0;    ///< higher is better; only for comparing hits of one query
 };
 
-/// Finds procedures by what people type in an operating room: shorthand, clipped speech, words in any order, partly typed
-/// words on every keystroke, slips of typing, British spelling. An index over one catalogue, which must outlive it. Searching
-/// changes only scratch memory: one thread at a time.
+/// Finds procedures by what people type in an operating room: shorthand, clipped speech, words in any order, partly
+/// typed words on every keystroke, slips of typing, British spelling. An index over one catalogue, which must outlive
+/// it. Searching changes only scratch memory: one thread at a time.
 class Search {
 public:
     explicit Search(const Catalogue& catalogue);
@@ -31,18 +31,18 @@ public:
 private:
     struct Phrase {
         std::uint32_t procedure;
-        std::uint32_t text;         ///< into m_texts
+        std::uint32_t text; ///< into m_texts
         bool isShorthand;
         bool isName;
-        double weight;              ///< of its content words
-        double approachWeight;      ///< of the words that say how it is approached
-        std::uint32_t place;        ///< of a shorthand in its procedure's list; 0 for the first and for names
+        double weight;         ///< of its content words
+        double approachWeight; ///< of the words that say how it is approached
+        std::uint32_t place;   ///< of a shorthand in its procedure's list; 0 for the first and for names
         std::vector<std::uint32_t> words;
         std::vector<std::uint32_t> unusual; ///< those of the words that nobody leaves out who means them
     };
     struct Spelling {
         std::string text;
-        double weight = 0;          ///< rare words weigh more
+        double weight = 0; ///< rare words weigh more
         std::vector<std::uint32_t> phrases;
     };
     struct Asked {
@@ -68,9 +68,9 @@ private:
     std::vector<Phrase> m_phrases;
     std::vector<Spelling> m_spellings;
     std::unordered_map<std::string, std::uint32_t> m_spellingByText;
-    std::vector<std::uint32_t> m_alphabetical; ///< spellings in the order of their text
+    std::vector<std::uint32_t> m_alphabetical;                                ///< spellings in the order of their text
     std::unordered_map<std::string, std::vector<std::uint32_t>> m_bySqueezed; ///< phrases
-    std::vector<double> m_prior;               ///< by procedure: many names mean much talked of
+    std::vector<double> m_prior; ///< by procedure: many names mean much talked of
 
     // Scratch, by phrase or procedure; only what m_touched names is in use.
     std::vector<std::vector<float>> m_fitOfPhrase; ///< [asked word][phrase]
@@ -79,7 +79,7 @@ private:
     std::vector<std::uint8_t> m_phraseTouched;
     std::vector<std::uint32_t> m_touchedProcedures;
     std::vector<std::uint8_t> m_procedureTouched;
-    std::vector<double> m_score;                   ///< by procedure
+    std::vector<double> m_score; ///< by procedure
     std::vector<std::uint32_t> m_scoreText;
 };
 

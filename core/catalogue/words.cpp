@@ -131,9 +131,9 @@ constexpr std::array sameThing = std::to_array<Pair>({
 constexpr std::array sides = std::to_array<std::string_view>(
     {"b/l", "bilateral", "l", "left", "lt", "od", "os", "ou", "r", "right", "rt", "unilateral"});
 
-constexpr std::array fillers =
-    std::to_array<std::string_view>({"a", "an", "and", "at", "by", "case", "for", "from", "in", "into", "of", "on", "or", "procedure",
-                                     "s/p", "surgery", "the", "to", "under", "using", "via", "w", "w/", "with"});
+constexpr std::array fillers = std::to_array<std::string_view>(
+    {"a",  "an",        "and", "at",      "by",  "case", "for",   "from",  "in",  "into", "of", "on",
+     "or", "procedure", "s/p", "surgery", "the", "to",   "under", "using", "via", "w",    "w/", "with"});
 
 template <class Table>
 std::string_view lookUp(const Table& table, std::string_view word)
@@ -177,7 +177,8 @@ void americanize(std::string& word)
 void singularize(std::string& word)
 {
     const auto cut = [&](std::size_t count) { word.resize(word.size() - count); };
-    if (word.size() < 4 || !word.ends_with('s') || word.ends_with("ss") || word.ends_with("us") || word.ends_with("is")) {
+    if (word.size() < 4 || !word.ends_with('s') || word.ends_with("ss") || word.ends_with("us") ||
+        word.ends_with("is")) {
         return;
     }
     if (word.ends_with("ies") && word.size() > 5) {
@@ -276,7 +277,8 @@ std::string squeezed(const std::vector<Word>& words, bool keepSides)
 {
     std::string out;
     for (std::size_t i = 0; i < words.size(); ++i) {
-        const bool between = i > 0 && i + 1 < words.size() && words[i - 1].typed.size() == 1 && words[i + 1].typed.size() == 1;
+        const bool between =
+            i > 0 && i + 1 < words.size() && words[i - 1].typed.size() == 1 && words[i + 1].typed.size() == 1;
         if (words[i].typed == "and" && between) {
             out += '&';
         } else if (words[i].kind == Word::Kind::Content) {

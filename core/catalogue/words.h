@@ -21,8 +21,8 @@ struct Word {
 /// The words of a text, in order. "I&D" stays one word; "w/", "s/p" and "b/l" are known; hyphens and commas separate.
 std::vector<Word> wordsOf(std::string_view text);
 
-/// Letters, digits and '&' only, lower case, without fillers, and without sides unless they are kept: equal for "I & D",
-/// "i&d" and "right I and D".
+/// Letters, digits and '&' only, lower case, without fillers, and without sides unless they are kept: equal for "I &
+/// D", "i&d" and "right I and D".
 std::string squeezed(const std::vector<Word>& words, bool keepSides);
 
 } // namespace peelpack::catalogue

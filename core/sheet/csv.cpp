@@ -191,7 +191,9 @@ void CsvReader::endField()
         return;
     }
     const std::string_view field = std::string_view(m_record).substr(m_fieldStart);
-    if (base::firstInvalidUtf8(field) != std::string_view::npos) {
+    if (const std::size_t bad = base::firstInvalidUtf8(field); bad != std::string_view::npos) {
+        const std::string_view after = field.substr(bad);
+        m_line -= static_cast<std::size_t>(std::count(after.begin(), after.end(), '\n'));
         fail("the bytes are not UTF-8", "save the file as CSV UTF-8");
         return;
     }

@@ -306,6 +306,13 @@ End recordNumber(std::string_view text, std::size_t at)
     return std::nullopt;
 }
 
+/// "mr imaging" is a picture, not a person.
+bool isImaging(std::string_view word)
+{
+    constexpr std::array<std::string_view, 5> pictures{"imaging", "image", "images", "guided", "angiogram"};
+    return std::find(pictures.begin(), pictures.end(), word) != pictures.end();
+}
+
 End nameAfterTitle(std::string_view text, std::size_t at)
 {
     for (const std::string_view title : {"patient", "mister", "miss", "mrs", "mr", "ms", "pt"}) {
@@ -325,7 +332,7 @@ End nameAfterTitle(std::string_view text, std::size_t at)
         const std::string_view next = text.substr(cursor.at(), end - cursor.at());
         // "mr smith" is a name in any case; "pt" and "patient" are followed by ordinary words as often as by a name.
         const bool nameInAnyCase = title.front() == 'm' && !(isUpper(text[at]) && isUpper(text[at + 1]));
-        if (next.size() >= 2 && (isUpper(next.front()) || nameInAnyCase)) {
+        if (next.size() >= 2 && (isUpper(next.front()) || nameInAnyCase) && !isImaging(next)) {
             return end;
         }
     }

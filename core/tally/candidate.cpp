@@ -94,13 +94,11 @@ std::vector<Candidate> candidatesOf(const sheet::SheetBook& book, const sheet::B
         const Outcome outcome = outcomeOf(sheet, set);
         const Bar bar = barOf(sheet, outcome, level);
         const bool assists = set.assistCounts && sheet.marks.any(sheet::Mark::Yes);
-        const std::uint32_t operation =
-            sheet.operation == 0 ? nextOperation++
-                                 : [&] {
-                                       const auto [at, fresh] = operations.emplace(sheet.operation, nextOperation);
-                                       nextOperation += fresh ? 1 : 0;
-                                       return at->second;
-                                   }();
+        const std::uint32_t operation = sheet.operation == 0 ? nextOperation++ : [&] {
+            const auto [at, fresh] = operations.emplace(sheet.operation, nextOperation);
+            nextOperation += fresh ? 1 : 0;
+            return at->second;
+        }();
         const std::size_t firstOfSheet = candidates.size();
         std::vector<std::pair<std::uint32_t, std::size_t>> joined; // pathology, candidate
         for (const sheet::BookRow& row : book.rowsOf(sheet)) {

@@ -24,12 +24,12 @@ enum class Bar : std::uint8_t { Countable, Observed, Unmarked, Canceled, BelowLe
 /// One procedure row of a sheet after joining: what may become a counted case.
 struct Candidate {
     const sheet::BookSheet* sheet = nullptr;
-    std::uint32_t row = 0;                 ///< number of its first row in the sheet
-    std::uint32_t procedure = 0;           ///< of its first row: SheetBook::procedures
-    catalogue::CategoryList categories;    ///< union of the joined rows in row order, the logged one first
+    std::uint32_t row = 0;                           ///< number of its first row in the sheet
+    std::uint32_t procedure = 0;                     ///< of its first row: SheetBook::procedures
+    catalogue::CategoryList categories;              ///< union of the joined rows in row order, the logged one first
     role::Outcome outcome = role::Outcome::Unmarked; ///< of the sheet
     Bar bar = Bar::Countable;
-    Item item;                             ///< empty category sets when barred
+    Item item; ///< empty category sets when barred
 };
 
 /// The outcome of a sheet: from its marks, or for a paper log the role written there.

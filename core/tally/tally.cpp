@@ -99,7 +99,8 @@ std::string anotherOfTheOperation(const StudentTally& tally, const Count& count,
     for (std::size_t other = 0; other < tally.candidates.size(); ++other) {
         if (other != index && tally.candidates[other].item.operation == candidate.item.operation &&
             count.seats[other].counts() && count.seats[other].category == static_cast<std::int8_t>(indexOf(category))) {
-            return "Two procedures of one operation are one case in a category, and another procedure of this operation "
+            return "Two procedures of one operation are one case in a category, and another procedure of this "
+                   "operation "
                    "counts under " +
                    std::string(label(category)) + ".";
         }
@@ -169,7 +170,8 @@ std::string whyNotCounted(const requirement::RequirementSet& set, const StudentT
         return "No target of the requirements takes this category in this role.";
     }
     if (spread) {
-        return "The seats that any specialty may fill are taken; the rest are kept for specialties that are still short.";
+        return "The seats that any specialty may fill are taken; the rest are kept for specialties that are still "
+               "short.";
     }
     if (cap) {
         return "Only so many cases of " + std::string(label(logged)) +

@@ -60,8 +60,8 @@ private:
     Placer m_placer;
 };
 
-/// The role in which the candidate counts under a category; without one, the role it would have under its logged category.
-/// Unmarked and canceled candidates have none, and the outcome says which.
+/// The role in which the candidate counts under a category; without one, the role it would have under its logged
+/// category. Unmarked and canceled candidates have none, and the outcome says which.
 role::Outcome countedOutcome(const Candidate& candidate, std::optional<catalogue::Category> category);
 
 /// Why a candidate that has no seat does not count, in a sentence to the student.

@@ -88,7 +88,8 @@ std::string helpText(const CommandSpec& spec)
     if (!spec.options.empty()) {
         text += '\n';
         for (const OptionSpec& option : spec.options) {
-            text += "  " + padded("--" + option.name + (option.value.empty() ? "" : ' ' + option.value), 24) + option.help + '\n';
+            text += "  " + padded("--" + option.name + (option.value.empty() ? "" : ' ' + option.value), 24) +
+                    option.help + '\n';
         }
     }
     return text + "\nExample:\n  " + spec.example + '\n';

@@ -20,10 +20,10 @@ struct OptionSpec {
 /// What a command takes, and the text of its --help.
 struct CommandSpec {
     std::string name;
-    std::string purpose;                  ///< one sentence
-    std::vector<std::string> operands;    ///< "SHEETS.csv"
+    std::string purpose;               ///< one sentence
+    std::vector<std::string> operands; ///< "SHEETS.csv"
     std::vector<OptionSpec> options;
-    std::string example;                  ///< a command line that works, and what it does
+    std::string example; ///< a command line that works, and what it does
 };
 
 /// The words after the command's name, sorted out.
@@ -36,8 +36,8 @@ struct Arguments {
     [[nodiscard]] std::optional<std::string> value(const std::string& option) const;
 };
 
-/// The error says which word is wrong and how to see the help. Exactly as many operands as the command has, unless it asks
-/// for help; the last operand takes all the remaining words when its name ends in "...".
+/// The error says which word is wrong and how to see the help. Exactly as many operands as the command has, unless it
+/// asks for help; the last operand takes all the remaining words when its name ends in "...".
 base::Result<Arguments> parseArguments(const CommandSpec& spec, const std::vector<std::string>& words);
 
 std::string helpText(const CommandSpec& spec);

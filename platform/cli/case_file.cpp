@@ -50,7 +50,7 @@ base::Result<catalogue::Catalogue> catalogueFor(const Arguments& arguments)
 }
 
 base::Result<sheet::SheetReader::Reading> readCaseFile(const std::string& file, const catalogue::Catalogue& catalogue,
-                                                      bool progress)
+                                                       bool progress)
 {
     Progress shown(progress);
     sheet::SheetReader reader(catalogue, files::normalized);
@@ -82,10 +82,8 @@ nlohmann::ordered_json findingsJson(const std::vector<sheet::Finding>& findings)
 {
     nlohmann::ordered_json list = nlohmann::ordered_json::array();
     for (const sheet::Finding& finding : findings) {
-        list.push_back({{"line", finding.line},
-                        {"column", finding.column},
-                        {"reason", finding.reason},
-                        {"mend", finding.mend}});
+        list.push_back(
+            {{"line", finding.line}, {"column", finding.column}, {"reason", finding.reason}, {"mend", finding.mend}});
     }
     return list;
 }

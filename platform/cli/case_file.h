@@ -18,7 +18,7 @@ base::Result<catalogue::Catalogue> catalogueFor(const Arguments& arguments);
 
 /// Reads a whole case-sheet file, showing progress. The error names the file.
 base::Result<sheet::SheetReader::Reading> readCaseFile(const std::string& file, const catalogue::Catalogue& catalogue,
-                                                      bool progress);
+                                                       bool progress);
 
 /// Refusals and warnings as lines on standard error: file, line, column, reason, mend.
 void complainOf(const std::string& file, const sheet::ReadReport& report);

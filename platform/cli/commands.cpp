@@ -20,10 +20,11 @@ std::string overview()
         name.append(10 > name.size() ? 10 - name.size() : 1, ' ');
         text += name + command.spec.purpose + '\n';
     }
-    return text + "\npeelpack COMMAND --help says more, with an example.\n"
-                  "Counts, sterile technique and what a student may do follow the facility's policy and the licensed staff\n"
-                  "present. The program's director decides which requirements are in force and who has met them.\n"
-                  "No patient identifiers belong on a case sheet.\n";
+    return text +
+           "\npeelpack COMMAND --help says more, with an example.\n"
+           "Counts, sterile technique and what a student may do follow the facility's policy and the licensed staff\n"
+           "present. The program's director decides which requirements are in force and who has met them.\n"
+           "No patient identifiers belong on a case sheet.\n";
 }
 
 } // namespace

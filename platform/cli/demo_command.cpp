@@ -15,15 +15,17 @@
 namespace peelpack::cli {
 namespace {
 
-constexpr const char* about = "An invented program for trying Peelpack. People, sites and cases are made up; the files prove nothing.\n"
-                              "\n"
-                              "spring-class.csv   a class near the end of its term\n"
-                              "fall-class.csv     a class whose term is over\n"
-                              "own-procedures.tsv a table that the program lays over the catalogue: peelpack find --catalogue FILE ...\n"
-                              "own-set.json       a requirement set to change by hand: peelpack tally --set FILE ...\n";
+constexpr const char* about =
+    "An invented program for trying Peelpack. People, sites and cases are made up; the files prove nothing.\n"
+    "\n"
+    "spring-class.csv   a class near the end of its term\n"
+    "fall-class.csv     a class whose term is over\n"
+    "own-procedures.tsv a table that the program lays over the catalogue: peelpack find --catalogue FILE ...\n"
+    "own-set.json       a requirement set to change by hand: peelpack tally --set FILE ...\n";
 
 constexpr const char* ownProcedures = "id\tname\tsynonyms\tshorthand\tcategories\tflags\tsources\n"
-                                      "mill-street-hand-clinic\tHand clinic, minor procedures\thand minors\tMSH\torthopedics|plastic-reconstructive\tcounts-often-not-needed\t\n"
+                                      "mill-street-hand-clinic\tHand clinic, minor procedures\thand "
+                                      "minors\tMSH\torthopedics|plastic-reconstructive\tcounts-often-not-needed\t\n"
                                       "total-knee-arthroplasty\tKnee replacement, total\t\t\t\t\t\n";
 
 struct DemoFile {
@@ -40,7 +42,8 @@ base::Result<std::vector<DemoFile>> demoFiles()
             return *error;
         }
     }
-    std::vector<DemoFile> files{{"README.txt", about}, {"own-procedures.tsv", ownProcedures}, {"own-set.json", set.value()}};
+    std::vector<DemoFile> files{
+        {"README.txt", about}, {"own-procedures.tsv", ownProcedures}, {"own-set.json", set.value()}};
     for (const demo::DemoClass& demoClass : demo::demoProgram(catalogue.value())) {
         std::string text = sheet::headerLine();
         for (const sheet::CaseRow& row : demoClass.rows) {
@@ -83,7 +86,8 @@ int run(const Arguments& arguments)
         }
     }
     Output out;
-    out << "Made an invented program in " << folder << ":\n\n" << about << "\nTry: peelpack tally " << folder << "/spring-class.csv --brief\n";
+    out << "Made an invented program in " << folder << ":\n\n"
+        << about << "\nTry: peelpack tally " << folder << "/spring-class.csv --brief\n";
     out.flush();
     return out.failed() ? CannotReadOrWrite : Done;
 }
@@ -92,12 +96,13 @@ int run(const Arguments& arguments)
 
 Command demoCommand()
 {
-    return {{"demo",
-             "Make an invented program to try the tool on.",
-             {"DIR"},
-             {},
-             "peelpack demo try-it\n  makes the folder try-it with two classes of invented students and a term of cases"},
-            run};
+    return {
+        {"demo",
+         "Make an invented program to try the tool on.",
+         {"DIR"},
+         {},
+         "peelpack demo try-it\n  makes the folder try-it with two classes of invented students and a term of cases"},
+        run};
 }
 
 } // namespace peelpack::cli

@@ -15,7 +15,7 @@ enum ExitCode : int {
 constexpr int exitCodeOf(base::ErrorCode code)
 {
     return code == base::ErrorCode::CannotRead || code == base::ErrorCode::CannotWrite ? CannotReadOrWrite
-                                                                                      : BadUsageOrInput;
+                                                                                       : BadUsageOrInput;
 }
 
 } // namespace peelpack::cli

@@ -102,7 +102,8 @@ Command findCommand()
              "Find a procedure by what people call it.",
              {"TEXT..."},
              {{"json", "", "for machines"}, {"most", "N", "how many to show (10)"}, catalogueOption()},
-             "peelpack find lap chole\n  lists the procedures that \"lap chole\" may mean, the likeliest first, with their categories"},
+             "peelpack find lap chole\n  lists the procedures that \"lap chole\" may mean, the likeliest first, with "
+             "their categories"},
             run};
 }
 

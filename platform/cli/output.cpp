@@ -27,7 +27,8 @@ Output& Output::operator<<(std::string_view text)
 
 void Output::flush()
 {
-    const bool written = std::fwrite(m_buffer.data(), 1, m_buffer.size(), stdout) == m_buffer.size() && std::fflush(stdout) == 0;
+    const bool written =
+        std::fwrite(m_buffer.data(), 1, m_buffer.size(), stdout) == m_buffer.size() && std::fflush(stdout) == 0;
     m_failed = m_failed || !written;
     m_buffer.clear();
 }
@@ -37,7 +38,10 @@ void complain(std::string_view sentence)
     std::fprintf(stderr, "peelpack: %.*s\n", static_cast<int>(sentence.size()), sentence.data());
 }
 
-Progress::Progress(bool always) : m_on(always || isatty(STDERR_FILENO) != 0), m_terminal(isatty(STDERR_FILENO) != 0), m_last(now()) {}
+Progress::Progress(bool always)
+    : m_on(always || isatty(STDERR_FILENO) != 0), m_terminal(isatty(STDERR_FILENO) != 0), m_last(now())
+{
+}
 
 Progress::~Progress()
 {
@@ -54,8 +58,8 @@ void Progress::show(std::string_view what, std::size_t done, std::size_t of)
     m_last = now();
     m_shown = true;
     const std::string total = of > 0 ? " of " + std::to_string(of) : std::string();
-    std::fprintf(stderr, m_terminal ? "\r\033[K%.*s %zu%s" : "%.*s %zu%s\n", static_cast<int>(what.size()), what.data(), done,
-                 total.c_str());
+    std::fprintf(stderr, m_terminal ? "\r\033[K%.*s %zu%s" : "%.*s %zu%s\n", static_cast<int>(what.size()), what.data(),
+                 done, total.c_str());
     std::fflush(stderr);
 }
 

@@ -26,8 +26,8 @@ private:
 /// One line on standard error.
 void complain(std::string_view sentence);
 
-/// A line on standard error that is overwritten by the next one, at most a few times a second, and only when a person is
-/// watching (standard error is a terminal) or `always`.
+/// A line on standard error that is overwritten by the next one, at most a few times a second, and only when a person
+/// is watching (standard error is a terminal) or `always`.
 class Progress {
 public:
     explicit Progress(bool always);

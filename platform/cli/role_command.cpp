@@ -55,7 +55,8 @@ void printText(Output& out, const sheet::SheetBook& book, const requirement::Req
 
 void printJson(Output& out, const sheet::SheetReader::Reading& reading, const requirement::RequirementSet& set)
 {
-    out << "{\"set\": " << nlohmann::json(set.id).dump() << ", \"refused\": " << findingsJson(reading.report.refused).dump()
+    out << "{\"set\": " << nlohmann::json(set.id).dump()
+        << ", \"refused\": " << findingsJson(reading.report.refused).dump()
         << ", \"warnings\": " << findingsJson(reading.report.warnings).dump() << ",\n \"sheets\": [";
     bool first = true;
     for (const sheet::BookStudent& student : reading.book.students()) {
@@ -65,9 +66,9 @@ void printJson(Output& out, const sheet::SheetReader::Reading& reading, const re
             for (const role::Question& question : role.questions) {
                 questions.push_back({{"skill", column(question.skill)}, {"question", question.sentence}});
             }
-            const nlohmann::ordered_json line{{"student", student.name},     {"sheet", sheet.id},
-                                              {"date", sheet.date.iso()},    {"role", id(role.outcome)},
-                                              {"why", role.why},             {"questions", std::move(questions)}};
+            const nlohmann::ordered_json line{{"student", student.name},  {"sheet", sheet.id},
+                                              {"date", sheet.date.iso()}, {"role", id(role.outcome)},
+                                              {"why", role.why},          {"questions", std::move(questions)}};
             out << (first ? "\n  " : ",\n  ") << line.dump();
             first = false;
         }
@@ -122,7 +123,8 @@ Command roleCommand()
               catalogueOption(),
               {"progress", "", "show progress also when nobody watches"},
               {"json", "", "for machines"}},
-             "peelpack role sheets.csv\n  prints each sheet with first scrub, second scrub or observation and the marks that decide it"},
+             "peelpack role sheets.csv\n  prints each sheet with first scrub, second scrub or observation and the "
+             "marks that decide it"},
             run};
 }
 

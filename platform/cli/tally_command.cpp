@@ -165,7 +165,8 @@ Command tallyCommand()
               catalogueOption(),
               {"progress", "", "show progress also when nobody watches"},
               {"json", "", "for machines"}},
-             "peelpack tally sheets.csv --set cap15 --level initialed\n  tallies the initialed cases of every student under the set cap15"},
+             "peelpack tally sheets.csv --set cap15 --level initialed\n  tallies the initialed cases of every student "
+             "under the set cap15"},
             run};
 }
 

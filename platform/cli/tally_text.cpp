@@ -125,7 +125,8 @@ void addNotCounted(std::string& text, const sheet::SheetBook& book, const requir
             continue;
         }
         const std::string why = tally::whyNotCounted(set, tally, count, i);
-        const auto known = std::find_if(reasons.begin(), reasons.end(), [&](const auto& reason) { return reason.first == why; });
+        const auto known =
+            std::find_if(reasons.begin(), reasons.end(), [&](const auto& reason) { return reason.first == why; });
         if (known == reasons.end()) {
             reasons.push_back({why, {i}});
         } else {
@@ -191,7 +192,8 @@ std::string strokes(std::uint32_t placed, std::uint32_t required, bool firstScru
 
 std::string targetLabel(const requirement::Target& target)
 {
-    const std::string roles = target.isFirstScrub() ? "First scrub, " : (target.acceptsFirst ? "First or second scrub, " : "Second scrub, ");
+    const std::string roles =
+        target.isFirstScrub() ? "First scrub, " : (target.acceptsFirst ? "First or second scrub, " : "Second scrub, ");
     return roles + categoryPhrase(target.categories);
 }
 
@@ -203,8 +205,9 @@ std::string studentText(const sheet::SheetBook& book, const sheet::BookStudent& 
     std::string text(student.name);
     text += "\n  " + numberOf(static_cast<std::uint32_t>(count.value.counted), set.required()) + " counted, " +
             std::to_string(count.value.firstScrub) + " of them in first-scrub targets; from " +
-            base::counted(tally.sheets, "sheet", "sheets") + " (" + base::counted(tally.observed, "observation", "observations") +
-            ", " + std::to_string(tally.unmarked) + " not fully marked, " + std::to_string(tally.canceled) + " canceled)\n";
+            base::counted(tally.sheets, "sheet", "sheets") + " (" +
+            base::counted(tally.observed, "observation", "observations") + ", " + std::to_string(tally.unmarked) +
+            " not fully marked, " + std::to_string(tally.canceled) + " canceled)\n";
     if (wanted.best && wanted.asLogged && tally.asLogged.value.counted != tally.best.value.counted) {
         text += "  As logged " + std::to_string(tally.asLogged.value.counted) + " count.\n";
     } else if (wanted.best && wanted.asLogged) {

@@ -6,15 +6,16 @@
 
 namespace peelpack::cli {
 
-/// Tally strokes in fives, "||||/" where the stroke that crosses closes a five; '|' for first-scrub seats, ':' for others,
+/// Tally strokes in fives, "||||/" where the stroke that crosses closes a five; '|' for first-scrub seats, ':' for
+/// others,
 /// '.' for what is still needed.
 std::string strokes(std::uint32_t placed, std::uint32_t required, bool firstScrub);
 
 /// A target in words: "First scrub, specialties".
 std::string targetLabel(const requirement::Target& target);
 
-/// The tally of one student as text that needs no help: what counts, what is short, what to ask for next, what does not count
-/// and why.
+/// The tally of one student as text that needs no help: what counts, what is short, what to ask for next, what does not
+/// count and why.
 std::string studentText(const sheet::SheetBook& book, const sheet::BookStudent& student,
                         const requirement::RequirementSet& set, const tally::StudentTally& tally,
                         const tally::Wanted& wanted);

@@ -21,13 +21,15 @@ using sheet::Skill;
 constexpr std::array springStudents = std::to_array<std::string_view>(
     {"Ines Duarte", "Tomas Lindqvist", "Priya Raman", "Caleb Nwosu", "Hana Sato", "Marisol Vega", "Owen Hartley",
      "Leila Farahani", "Jonas Weir", "Amara Okoye", "Noor Haddad", "Silas Brandt", "Mei Tanaka", "Rosa Quintero"});
-constexpr std::array fallStudents = std::to_array<std::string_view>(
-    {"Dario Lund", "Freya Molina", "Kofi Ansah", "Greta Solis", "Emil Novak", "Talia Reyes", "Bram Oduya", "Yara Costa",
-     "Wyatt Ferro", "Ilse Marchetti"});
-constexpr std::array sites = std::to_array<std::string_view>({"North Campus", "Harbor Pavilion", "Mill Street Surgery"});
-constexpr std::array surgeons = std::to_array<std::string_view>({"Dr Okafor", "Dr Adeyemi", "Dr Meyer-Lund", "Dr Castellan",
-                                                                 "Dr Iversen", "Dr Bose", "Dr Halloran", "Dr Petrov"});
-constexpr std::array preceptors = std::to_array<std::string_view>({"L. Brandt", "T. Osei", "M. Varga", "K. Ellery", "J. Pruitt"});
+constexpr std::array fallStudents =
+    std::to_array<std::string_view>({"Dario Lund", "Freya Molina", "Kofi Ansah", "Greta Solis", "Emil Novak",
+                                     "Talia Reyes", "Bram Oduya", "Yara Costa", "Wyatt Ferro", "Ilse Marchetti"});
+constexpr std::array sites =
+    std::to_array<std::string_view>({"North Campus", "Harbor Pavilion", "Mill Street Surgery"});
+constexpr std::array surgeons = std::to_array<std::string_view>(
+    {"Dr Okafor", "Dr Adeyemi", "Dr Meyer-Lund", "Dr Castellan", "Dr Iversen", "Dr Bose", "Dr Halloran", "Dr Petrov"});
+constexpr std::array preceptors =
+    std::to_array<std::string_view>({"L. Brandt", "T. Osei", "M. Varga", "K. Ellery", "J. Pruitt"});
 constexpr std::array remarks = std::to_array<std::string_view>(
     {"Had the mesh on the field before it was asked for.", "Call the closing count yourself next time.",
      "Good anticipation.", "Watch the back table when you turn.", "Loaded the needle driver ahead of the surgeon.",
@@ -83,7 +85,7 @@ public:
 private:
     void addStudent(DemoClass& made, Dice& dice, std::string_view student, base::Date start, int days) const
     {
-        const std::size_t pace = 45 + dice.below(55);  // percent of clinical days with a case or two
+        const std::size_t pace = 45 + dice.below(55);   // percent of clinical days with a case or two
         const std::size_t talent = 25 + dice.below(45); // percent of first scrubs at the start
         const Category favorite = categoryAt(1 + dice.below(11));
         int number = 0;
@@ -91,9 +93,10 @@ private:
             const bool clinicalDay = day % 7 < 4;
             for (int turn = 0; clinicalDay && turn < 2; ++turn) {
                 if (dice.chance(pace)) {
-                    const std::size_t firstShare = std::min<std::size_t>(90, talent + 45U * static_cast<std::size_t>(day) / static_cast<std::size_t>(days));
-                    addSheet(made, dice, student, base::Date::fromDays(start.days() + day), ++number, firstShare, favorite,
-                             day * 100 / days);
+                    const std::size_t firstShare = std::min<std::size_t>(
+                        90, talent + 45U * static_cast<std::size_t>(day) / static_cast<std::size_t>(days));
+                    addSheet(made, dice, student, base::Date::fromDays(start.days() + day), ++number, firstShare,
+                             favorite, day * 100 / days);
                 }
             }
         }
@@ -141,8 +144,8 @@ private:
         return marks;
     }
 
-    void addSheet(DemoClass& made, Dice& dice, std::string_view student, base::Date date, int number, std::size_t firstShare,
-                  Category favorite, int percentOfTerm) const
+    void addSheet(DemoClass& made, Dice& dice, std::string_view student, base::Date date, int number,
+                  std::size_t firstShare, Category favorite, int percentOfTerm) const
     {
         const Procedure& procedure = procedureFor(dice, favorite);
         CaseRow row;

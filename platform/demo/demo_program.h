@@ -14,8 +14,8 @@ struct DemoClass {
     std::vector<sheet::CaseRow> rows;
 };
 
-/// An invented program of two classes at three sites with a term of cases, the same on every machine and every run. People,
-/// sites and cases are made up; it shows the tool and proves nothing.
+/// An invented program of two classes at three sites with a term of cases, the same on every machine and every run.
+/// People, sites and cases are made up; it shows the tool and proves nothing.
 std::vector<DemoClass> demoProgram(const catalogue::Catalogue& catalogue);
 
 } // namespace peelpack::demo

@@ -121,7 +121,8 @@ requirement::Target readTarget(Reader& reader, const json& value, const std::str
         } else if (const std::optional<catalogue::Category> category = catalogue::categoryFromId(id)) {
             target.categories.add(*category);
         } else {
-            reader.flaw(place + ".categories", "\"" + id + "\" is no category", "use ids such as general, or specialties");
+            reader.flaw(place + ".categories", "\"" + id + "\" is no category",
+                        "use ids such as general, or specialties");
         }
     }
     target.required = reader.number(value, place, "required");
@@ -259,10 +260,10 @@ base::Result<RequirementSet> requirementSet(const std::string& idOrFile)
         shipped ? shippedText("requirements/" + idOrFile + ".json") : readWholeFile(idOrFile, 1U << 20U);
     if (!text) {
         const bool looksLikeId = idOrFile.find_first_of("./") == std::string::npos;
-        return looksLikeId ? base::Error{base::ErrorCode::NotFound, "There is no requirement set \"" + idOrFile +
-                                                                        "\"; use " + base::listed(ids, "or") +
-                                                                        ", or the name of a file."}
-                           : text.error();
+        return looksLikeId
+                   ? base::Error{base::ErrorCode::NotFound, "There is no requirement set \"" + idOrFile + "\"; use " +
+                                                                base::listed(ids, "or") + ", or the name of a file."}
+                   : text.error();
     }
     base::Result<RequirementSet> set = requirementSetFromJson(text.value());
     if (!set) {

@@ -52,8 +52,8 @@ base::Result<std::string> readWholeFile(const std::string& file, std::size_t mos
         return read.error();
     }
     if (text.size() > most) {
-        return base::Error{base::ErrorCode::BadInput,
-                           file + " is larger than " + std::to_string(most) + " bytes; check that it is the right file."};
+        return base::Error{base::ErrorCode::BadInput, file + " is larger than " + std::to_string(most) +
+                                                          " bytes; check that it is the right file."};
     }
     return text;
 }
@@ -61,9 +61,10 @@ base::Result<std::string> readWholeFile(const std::string& file, std::size_t mos
 base::Result<std::size_t> writeWholeFile(const std::string& file, std::string_view text)
 {
     QSaveFile output(QString::fromStdString(file));
-    const bool written = output.open(QIODevice::WriteOnly) &&
-                         output.write(text.data(), static_cast<qint64>(text.size())) == static_cast<qint64>(text.size()) &&
-                         output.commit();
+    const bool written =
+        output.open(QIODevice::WriteOnly) &&
+        output.write(text.data(), static_cast<qint64>(text.size())) == static_cast<qint64>(text.size()) &&
+        output.commit();
     if (!written) {
         return cannot(base::ErrorCode::CannotWrite, "write", file, output.errorString());
     }

@@ -16,7 +16,8 @@ base::Result<std::size_t> readPieces(const std::string& file, const std::functio
 /// A whole file of at most `most` bytes.
 base::Result<std::string> readWholeFile(const std::string& file, std::size_t most);
 
-/// Writes a whole file so that it is either there in full or not at all; an old one is replaced only by the full new one.
+/// Writes a whole file so that it is either there in full or not at all; an old one is replaced only by the full new
+/// one.
 base::Result<std::size_t> writeWholeFile(const std::string& file, std::string_view text);
 
 /// Unicode normalization form C, for texts that people typed on different devices.

@@ -1,5 +1,5 @@
-// Speed as ratios against a named library in the same run, because machines are noisy: build with -DPEELPACK_BENCH=ON and run
-// build/bin/peelpack_bench. Never a timed test.
+// Speed as ratios against a named library in the same run, because machines are noisy: build with -DPEELPACK_BENCH=ON
+// and run build/bin/peelpack_bench. Never a timed test.
 
 #include "core/catalogue/search.h"
 #include "core/sheet/row_writer.h"
@@ -159,7 +159,8 @@ void everyKeystroke(benchmark::State& state)
         for (const std::string& text : typed) {
             const auto start = std::chrono::steady_clock::now();
             benchmark::DoNotOptimize(search.find(text, 10));
-            micros.push_back(std::chrono::duration<double, std::micro>(std::chrono::steady_clock::now() - start).count());
+            micros.push_back(
+                std::chrono::duration<double, std::micro>(std::chrono::steady_clock::now() - start).count());
         }
     }
     std::sort(micros.begin(), micros.end());
@@ -179,7 +180,8 @@ void aWholeState(benchmark::State& state)
         reader.feed(sheet::headerLine());
         for (int times = 0; times < 10; ++times) {
             std::string renamed(body);
-            for (std::size_t at = renamed.find("student "); at != std::string::npos; at = renamed.find("student ", at + 8)) {
+            for (std::size_t at = renamed.find("student "); at != std::string::npos;
+                 at = renamed.find("student ", at + 8)) {
                 renamed[at] = static_cast<char>('a' + times);
             }
             reader.feed(renamed);
@@ -229,8 +231,8 @@ public:
                 theirs = name.find("glpk" + end) == 0 ? median : theirs;
             }
             if (ours > 0 && theirs > 0) {
-                std::printf("best tally of 200 sheets, %s: median %.0f us, GLPK %.0f us, ratio %.1f\n", setIds[i], ours, theirs,
-                            theirs / ours);
+                std::printf("best tally of 200 sheets, %s: median %.0f us, GLPK %.0f us, ratio %.1f\n", setIds[i], ours,
+                            theirs, theirs / ours);
             }
         }
     }

@@ -81,13 +81,14 @@ TEST_CASE("Procedures that programs file in two places list both", "[catalogue]"
     lists("below-knee amputation", Category::Orthopedics, Category::PeripheralVascular);
 }
 
-// ICD-9-CM volume 3, version 32 (CMS, 2013); MeSH 2024 (NLM), courtesy of the U.S. National Library of Medicine; CCSR for
-// ICD-10-PCS v2023.1 (AHRQ HCUP). Trimmed tables in fixtures/catalogue.
+// ICD-9-CM volume 3, version 32 (CMS, 2013); MeSH 2024 (NLM), courtesy of the U.S. National Library of Medicine; CCSR
+// for ICD-10-PCS v2023.1 (AHRQ HCUP). Trimmed tables in fixtures/catalogue.
 TEST_CASE("Every source id of the catalogue is in its published table", "[catalogue]")
 {
     std::map<std::string, std::set<std::string>> known;
-    for (const auto& [scheme, file] : {std::pair{"icd9", "icd9cm_v32_codes.tsv"}, std::pair{"mesh", "mesh2024_procedures.tsv"},
-                                       std::pair{"ccsr", "ahrq_prccsr_v2023_1_categories.tsv"}}) {
+    for (const auto& [scheme, file] :
+         {std::pair{"icd9", "icd9cm_v32_codes.tsv"}, std::pair{"mesh", "mesh2024_procedures.tsv"},
+          std::pair{"ccsr", "ahrq_prccsr_v2023_1_categories.tsv"}}) {
         for (const std::vector<std::string>& row : support::tableRows(std::string("fixtures/catalogue/") + file)) {
             known[scheme].insert(row[0]);
         }
@@ -105,8 +106,9 @@ TEST_CASE("Every source id of the catalogue is in its published table", "[catalo
     CHECK(without <= 15); // newer than the tables
 }
 
-// MeSH 2024 tree branches, read as specialties in branch_to_specialty_own_reading.tsv. For each entry made from a descriptor
-// that falls in one branch only, the branch's specialty is among the entry's; every difference is listed with its reason.
+// MeSH 2024 tree branches, read as specialties in branch_to_specialty_own_reading.tsv. For each entry made from a
+// descriptor that falls in one branch only, the branch's specialty is among the entry's; every difference is listed
+// with its reason.
 TEST_CASE("MeSH's branches agree with the categories", "[catalogue]")
 {
     const std::map<std::string, Category> specialties{
@@ -172,11 +174,13 @@ TEST_CASE("MeSH's branches agree with the categories", "[catalogue]")
 TEST_CASE("A program's table adds, renames and re-orders", "[catalogue]")
 {
     const base::Result<catalogue::Catalogue> base = catalogue::Catalogue::fromTsv(
-        std::string(header) + "hand-x\tHand operation\thand case\tHX\torthopedics|plastic-reconstructive\t\ticd9:82.99\n");
+        std::string(header) +
+        "hand-x\tHand operation\thand case\tHX\torthopedics|plastic-reconstructive\t\ticd9:82.99\n");
     REQUIRE(base.ok());
     const base::Result<catalogue::Catalogue> laid = base.value().withOverlay(
-        std::string(header) + "hand-x\tHand procedure\t\t-\tplastic-reconstructive|orthopedics\tcounts-often-not-needed\t\n"
-                              "new-y\tNew thing\t\t\teye\t\t\n");
+        std::string(header) +
+        "hand-x\tHand procedure\t\t-\tplastic-reconstructive|orthopedics\tcounts-often-not-needed\t\n"
+        "new-y\tNew thing\t\t\teye\t\t\n");
     REQUIRE(laid.ok());
     REQUIRE(laid.value().procedures().size() == 2);
     const Procedure& hand = *laid.value().byId("hand-x");

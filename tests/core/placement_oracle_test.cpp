@@ -35,8 +35,8 @@ void requireEqual(const requirement::RequirementSet& set, const std::vector<tall
 
 } // namespace
 
-// Against the GNU Linear Programming Kit: more than 2,000 random histories of 0 to 250 sheets in four parts, half of them
-// under the shipped sets in turn, half under random valid sets; best and as logged.
+// Against the GNU Linear Programming Kit: more than 2,000 random histories of 0 to 250 sheets in four parts, half of
+// them under the shipped sets in turn, half under random valid sets; best and as logged.
 TEST_CASE("Placement equals the integer program", "[placement][oracle]")
 {
     const char* const ids[] = {"cap15", "spread10", "cap15-four", "spread10-140"};

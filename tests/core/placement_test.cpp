@@ -84,9 +84,10 @@ std::uint32_t needed(const std::vector<tally::Need>& needs, Category category, s
 
 } // namespace
 
-// The worked values of the counting rules. The counting examples published with the revised 6th edition's Surgical Rotation
-// Case Requirements (Core Curriculum for Surgical Technology), as restated by Berkeley College (supplement 2023-24), Harper
-// College and Mohave Community College, are named at their checks; the others follow from the text of the rule.
+// The worked values of the counting rules. The counting examples published with the revised 6th edition's Surgical
+// Rotation Case Requirements (Core Curriculum for Surgical Technology), as restated by Berkeley College (supplement
+// 2023-24), Harper College and Mohave Community College, are named at their checks; the others follow from the text of
+// the rule.
 
 TEST_CASE("A full history meets the four-times-ten rule and lacks a fifth specialty under the other", "[placement]")
 {
@@ -132,8 +133,8 @@ TEST_CASE("Scopes and deliveries are limited and may fill either second-scrub ta
     requireCount("cap15", history.items(), 90, 59);
 }
 
-// Published counting example: two procedures of two specialties on one patient, as in trauma (splenectomy, and repair of a
-// Le Fort I fracture), are two cases.
+// Published counting example: two procedures of two specialties on one patient, as in trauma (splenectomy, and repair
+// of a Le Fort I fracture), are two cases.
 TEST_CASE("Two specialties in one operation are two cases", "[placement]")
 {
     History history;
@@ -174,8 +175,8 @@ TEST_CASE("What to ask for next", "[placement][needs]")
     tally::Placer placer(cap15);
     const tally::Placement placement = placer.best(full.items());
     const std::vector<tally::Need> needs = placer.needs(full.items(), placement);
-    CHECK(needed(needs, categoryAt(5), sheet::Role::First) == 1);  // the fifth specialty
-    CHECK(needed(needs, categoryAt(1), sheet::Role::First) == 0);  // capped, and all else is full
+    CHECK(needed(needs, categoryAt(5), sheet::Role::First) == 1); // the fifth specialty
+    CHECK(needed(needs, categoryAt(1), sheet::Role::First) == 0); // capped, and all else is full
     CHECK(needed(needs, Category::General, sheet::Role::Second) == 0);
     CHECK(needs.front().needed == 1);
     CHECK(needs.front().role == sheet::Role::First);
@@ -192,7 +193,8 @@ TEST_CASE("A specialty that is far behind needs several more before one counts",
     CHECK(placement.value.firstScrub == 54);
     const std::vector<tally::Need> needs = placer.needs(history.items(), placement);
     CHECK(needed(needs, categoryAt(4), sheet::Role::First) == 1);
-    CHECK(needed(needs, categoryAt(5), sheet::Role::First) == 2); // beside the fourth it has no seat; it must overtake it
+    CHECK(needed(needs, categoryAt(5), sheet::Role::First) ==
+          2); // beside the fourth it has no seat; it must overtake it
     CHECK(needed(needs, categoryAt(1), sheet::Role::First) == 0);
 }
 
@@ -201,7 +203,8 @@ TEST_CASE("Needs equal counting again with further cases", "[placement][needs]")
     for (std::uint32_t seed = 0; seed < 60; ++seed) {
         support::Dice dice(seed + 9000);
         const std::vector<Item> items = support::randomItems(dice, 90);
-        const requirement::RequirementSet set = seed % 2 == 0 ? support::shippedSet("spread10") : support::randomSet(dice);
+        const requirement::RequirementSet set =
+            seed % 2 == 0 ? support::shippedSet("spread10") : support::randomSet(dice);
         tally::Placer placer(set);
         const tally::Placement placement = placer.best(items);
         for (const tally::Need& need : placer.needs(items, placement)) {
@@ -233,7 +236,8 @@ TEST_CASE("The placement is the smallest of the best, found by trying all", "[pl
     for (std::uint32_t seed = 0; tried < 400; ++seed) {
         support::Dice dice(seed);
         const std::vector<Item> items = support::randomItems(dice, 6);
-        const requirement::RequirementSet set = seed % 3 == 0 ? support::shippedSet("spread10") : support::randomSet(dice);
+        const requirement::RequirementSet set =
+            seed % 3 == 0 ? support::shippedSet("spread10") : support::randomSet(dice);
         if (items.size() > 6) {
             continue;
         }
@@ -266,7 +270,8 @@ TEST_CASE("Properties of placing", "[placement]")
     for (std::uint32_t seed = 0; seed < 150; ++seed) {
         support::Dice dice(seed + 500);
         std::vector<Item> items = support::randomItems(dice, 120);
-        const requirement::RequirementSet set = seed % 2 == 0 ? support::shippedSet("spread10") : support::randomSet(dice);
+        const requirement::RequirementSet set =
+            seed % 2 == 0 ? support::shippedSet("spread10") : support::randomSet(dice);
         tally::Placer placer(set);
         const tally::Placement best = placer.best(items);
         CAPTURE(seed);

@@ -135,9 +135,10 @@ TEST_CASE("Sides, small words, plurals, spelling and order do not matter", "[sea
 
 TEST_CASE("The right procedure shows up while it is being typed", "[search]")
 {
-    for (const auto& [text, id] : {std::pair{"laparoscopic cholecystectomy", "cholecystectomy-laparoscopic"},
-                                   std::pair{"total knee arthroplasty", "total-knee-arthroplasty"},
-                                   std::pair{"carpal tunnel release", "carpal-tunnel-release|carpal-tunnel-release-open"}}) {
+    for (const auto& [text, id] :
+         {std::pair{"laparoscopic cholecystectomy", "cholecystectomy-laparoscopic"},
+          std::pair{"total knee arthroplasty", "total-knee-arthroplasty"},
+          std::pair{"carpal tunnel release", "carpal-tunnel-release|carpal-tunnel-release-open"}}) {
         const std::string_view whole = text;
         std::size_t shownFrom = whole.size() + 1;
         for (std::size_t length = whole.size(); length > 0; --length) {

@@ -12,8 +12,9 @@ using tally::Level;
 
 namespace {
 
-constexpr const char* header = "sheet,date,student,procedure,categories,verify,setup,counts,pass,technique,sponge,suction,cut,"
-                               "retract,camera,operation,one_pathology,canceled,attested,initialed,imported,role\n";
+constexpr const char* header =
+    "sheet,date,student,procedure,categories,verify,setup,counts,pass,technique,sponge,suction,cut,"
+    "retract,camera,operation,one_pathology,canceled,attested,initialed,imported,role\n";
 constexpr const char* allYes = "Y,Y,Y,Y,Y,Y,Y,Y,Y,Y";
 constexpr const char* secondScrub = "Y,N,Y,Y,Y,Y,N,N,N,N";
 constexpr const char* observation = "N,N,N,N,N,N,N,N,N,NA";
@@ -32,8 +33,8 @@ std::string csv(const std::vector<Row>& rows)
 {
     std::string text = header;
     for (const Row& row : rows) {
-        text += row.sheet + "," + row.date + "," + row.student + "," + row.procedure + "," + row.categories + "," + row.marks +
-                "," + row.rest + "\n";
+        text += row.sheet + "," + row.date + "," + row.student + "," + row.procedure + "," + row.categories + "," +
+                row.marks + "," + row.rest + "\n";
     }
     return text;
 }
@@ -62,7 +63,8 @@ tally::StudentTally tallyOf(const sheet::SheetBook& sheets, const requirement::R
 
 } // namespace
 
-// Published counting example (see placement_test.cpp): a breast biopsy followed by a mastectomy is one pathology, one case.
+// Published counting example (see placement_test.cpp): a breast biopsy followed by a mastectomy is one pathology, one
+// case.
 TEST_CASE("One pathology is one case with the union of the categories", "[tally]")
 {
     const sheet::SheetBook sheets = book({{"s1", "Breast biopsy", "general", allYes, ",1,,,,,"},
@@ -104,7 +106,8 @@ TEST_CASE("Sheets joined by an operation share its categories", "[tally]")
 TEST_CASE("First scrub counts as second scrub in the categories apart", "[tally]")
 {
     const requirement::RequirementSet set = support::shippedSet("spread10");
-    const sheet::SheetBook sheets = book({{"s1", "Scope", "diagnostic-endoscopy"}, {"s2", "Delivery", "labor-delivery"}});
+    const sheet::SheetBook sheets =
+        book({{"s1", "Scope", "diagnostic-endoscopy"}, {"s2", "Delivery", "labor-delivery"}});
     const tally::StudentTally tally = tallyOf(sheets, set);
     CHECK(tally.best.value.counted == 2);
     CHECK(tally.best.value.firstScrub == 0);
@@ -166,8 +169,9 @@ TEST_CASE("Every case that does not count has its reason", "[tally]")
             CHECK(reasons.back().ends_with("."));
         }
     }
-    for (const char* part : {"canceled before incision", "observation", "Not every skill is marked", "Two procedures of one operation",
-                             "At most 10 cases of Diagnostic endoscopy", "are full"}) {
+    for (const char* part :
+         {"canceled before incision", "observation", "Not every skill is marked", "Two procedures of one operation",
+          "At most 10 cases of Diagnostic endoscopy", "are full"}) {
         CAPTURE(part);
         CHECK(std::any_of(reasons.begin(), reasons.end(),
                           [&](const std::string& reason) { return reason.find(part) != std::string::npos; }));

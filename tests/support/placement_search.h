@@ -8,8 +8,8 @@
 
 namespace peelpack::support {
 
-/// The best placement of a few items by trying every placement there is: seats in their order (target, category, nowhere
-/// last), conditions checked one by one. Only for a handful of items.
+/// The best placement of a few items by trying every placement there is: seats in their order (target, category,
+/// nowhere last), conditions checked one by one. Only for a handful of items.
 tally::Placement placementByTryingAll(const requirement::RequirementSet& set, std::span<const tally::Item> items);
 
 /// Target and category of every seat, -1 where there is none.
