@@ -102,6 +102,7 @@ const std::optional<CsvReader::Fault>& CsvReader::finish()
         return m_fault;
     }
     if (m_state == State::Quoted) {
+        m_line = m_quoteLine;
         fail("a quoted field is never closed", "add the closing quote, or remove the opening one");
     } else if (m_state == State::CarriageReturn) {
         fail("a carriage return stands alone", "end lines with CRLF or LF");
@@ -170,6 +171,7 @@ void CsvReader::step(char c)
             m_state = State::Quoted;
         } else if (m_state == State::FieldStart) {
             m_state = State::Quoted;
+            m_quoteLine = m_line;
         } else {
             fail("there is a quote inside a field that is not quoted", "quote the whole field and double the quote");
         }

@@ -62,7 +62,8 @@ private:
     std::size_t m_fieldStart = 0;
     std::size_t m_line = 1;
     std::size_t m_recordLine = 1;
-    std::string m_start; // the first three bytes, until it is known whether they are a byte-order mark
+    std::size_t m_quoteLine = 1; // where the quote at hand was opened
+    std::string m_start;         // the first three bytes, until it is known whether they are a byte-order mark
     bool m_started = false;
     bool m_recordBegun = false;
     std::optional<Fault> m_fault;
