@@ -6,7 +6,7 @@
 namespace peelpack::base {
 namespace {
 
-constexpr std::size_t blockBytes = 256U * 1024U;
+constexpr std::size_t blockBytes = std::size_t{256} * 1024;
 
 std::size_t slotOf(std::string_view text, std::size_t slotCount)
 {

@@ -256,19 +256,23 @@ void Catalogue::index()
 {
     m_byId.clear();
     m_byFoldedName.clear();
+    m_byFoldedShorthand.clear();
     for (std::size_t i = 0; i < m_procedures.size(); ++i) {
         const Procedure& procedure = m_procedures[i];
         m_byId.emplace(procedure.id, i);
-        const auto addName = [&](std::string_view name) {
-            std::vector<std::size_t>& places = m_byFoldedName[base::foldCaseAndSpaces(name)];
+        const auto add = [&](PlacesByText& byText, std::string_view text) {
+            std::vector<std::size_t>& places = byText[base::foldCaseAndSpaces(text)];
             if (places.empty() || places.back() != i) {
                 places.push_back(i);
             }
         };
-        addName(procedure.id);
-        addName(procedure.name);
+        add(m_byFoldedName, procedure.id);
+        add(m_byFoldedName, procedure.name);
         for (const std::string& synonym : procedure.synonyms) {
-            addName(synonym);
+            add(m_byFoldedName, synonym);
+        }
+        for (const std::string& shorthand : procedure.shorthand) {
+            add(m_byFoldedShorthand, shorthand);
         }
     }
 }
@@ -281,8 +285,18 @@ const Procedure* Catalogue::byId(std::string_view id) const
 
 std::vector<const Procedure*> Catalogue::byExactName(std::string_view text) const
 {
+    return lookUp(m_byFoldedName, text);
+}
+
+std::vector<const Procedure*> Catalogue::byShorthand(std::string_view text) const
+{
+    return lookUp(m_byFoldedShorthand, text);
+}
+
+std::vector<const Procedure*> Catalogue::lookUp(const PlacesByText& places, std::string_view text) const
+{
     std::vector<const Procedure*> out;
-    if (const auto found = m_byFoldedName.find(base::foldCaseAndSpaces(text)); found != m_byFoldedName.end()) {
+    if (const auto found = places.find(base::foldCaseAndSpaces(text)); found != places.end()) {
         for (const std::size_t place : found->second) {
             out.push_back(&m_procedures[place]);
         }

@@ -34,13 +34,20 @@ public:
     /// empty when there is none; several when the wording is shared. Order of the catalogue.
     [[nodiscard]] std::vector<const Procedure*> byExactName(std::string_view text) const;
 
+    /// The procedures of which this text is a shorthand, after folding; for suggestions only.
+    [[nodiscard]] std::vector<const Procedure*> byShorthand(std::string_view text) const;
+
 private:
+    using PlacesByText = std::unordered_map<std::string, std::vector<std::size_t>>;
+
+    [[nodiscard]] std::vector<const Procedure*> lookUp(const PlacesByText& places, std::string_view text) const;
     base::Result<Catalogue> readRows(std::string_view text, bool overlay);
     void index();
 
     std::vector<Procedure> m_procedures;
     std::unordered_map<std::string, std::size_t> m_byId;
-    std::unordered_map<std::string, std::vector<std::size_t>> m_byFoldedName;
+    PlacesByText m_byFoldedName;
+    PlacesByText m_byFoldedShorthand;
 };
 
 } // namespace peelpack::catalogue

@@ -19,8 +19,8 @@ namespace peelpack::sheet {
 class CsvReader {
 public:
     struct Limits {
-        std::size_t fieldBytes = 64U * 1024U; ///< one field
-        std::size_t fields = 256;             ///< one record
+        std::size_t fieldBytes = std::size_t{64} * 1024; ///< one field
+        std::size_t fields = 256;                        ///< one record
     };
 
     /// One record. The views live until the call returns. `line`: where the record starts, from 1.

@@ -186,10 +186,14 @@ const SheetReader::Filing& SheetReader::filingOf(std::uint32_t procedure)
     const std::string text(m_procedures.at(procedure).substr(0, 60));
     if (found.empty()) {
         filing.fault.reason = "the catalogue has no procedure \"" + text + "\"";
-        filing.fault.mend = "write a name from the catalogue, or name its specialty under categories";
+        const std::vector<const catalogue::Procedure*> meant = m_catalogue.byShorthand(m_procedures.at(procedure));
+        filing.fault.mend = meant.empty() ? "write a name from the catalogue, or name its specialty under categories"
+                                          : "shorthand is not enough here: write \"" + meant.front()->name +
+                                                "\" if that is what was done, or name its specialty under categories";
         return filing;
     }
     std::vector<std::string> ids;
+    ids.reserve(found.size());
     for (const catalogue::Procedure* candidate : found) {
         ids.push_back(candidate->id);
     }
@@ -207,13 +211,17 @@ void SheetReader::screen(std::size_t line, const CaseRow& row)
     screenText(line, Column::Preceptor, row.preceptor, true);
     screenText(line, Column::Credential, row.credential, true);
     screenText(line, Column::Feedback, row.feedback, false);
-    for (const auto& [column, time] : {std::pair{Column::Start, &row.start}, std::pair{Column::End, &row.end}}) {
-        const auto digit = [&](std::size_t i) { return (*time)[i] >= '0' && (*time)[i] <= '9'; };
-        const bool clock = time->size() == 5 && digit(0) && digit(1) && (*time)[2] == ':' && digit(3) && digit(4) &&
-                           time->substr(0, 2) < "24" && time->substr(3) < "60";
-        if (!time->empty() && !clock) {
-            warn({line, std::string(name(column)), "this is no time of day", "write it as 07:30, 24 hours"});
-        }
+    screenTime(line, Column::Start, row.start);
+    screenTime(line, Column::End, row.end);
+}
+
+void SheetReader::screenTime(std::size_t line, Column column, const std::string& time)
+{
+    const auto digit = [&](std::size_t i) { return time[i] >= '0' && time[i] <= '9'; };
+    const bool clock = time.size() == 5 && digit(0) && digit(1) && time[2] == ':' && digit(3) && digit(4) &&
+                       time.substr(0, 2) < "24" && time.substr(3) < "60";
+    if (!time.empty() && !clock) {
+        warn({line, std::string(name(column)), "this is no time of day", "write it as 07:30, 24 hours"});
     }
 }
 

@@ -67,6 +67,7 @@ private:
     Draft* draftOf(const CaseRow& row);
     const Filing& filingOf(std::uint32_t procedure);
     void screen(std::size_t line, const CaseRow& row);
+    void screenTime(std::size_t line, Column column, const std::string& time);
     void screenText(std::size_t line, Column column, std::string_view text, bool personColumn);
     void refuse(Finding finding);
     void warn(Finding finding);

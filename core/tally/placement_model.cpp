@@ -12,7 +12,6 @@
 namespace peelpack::tally {
 namespace {
 
-using catalogue::Category;
 using catalogue::categoryAt;
 using catalogue::categoryCount;
 using catalogue::CategorySet;

@@ -3,7 +3,6 @@
 namespace peelpack::tally {
 
 using catalogue::Category;
-using catalogue::categoryAt;
 using role::Outcome;
 
 StudentTally Tallier::tally(const sheet::SheetBook& book, const sheet::BookStudent& student, const Wanted& wanted)
@@ -49,7 +48,7 @@ Count Tallier::count(std::span<const Item> items)
         if (seat.counts()) {
             TargetCount& target = count.targets[static_cast<std::size_t>(seat.target)];
             ++target.placed;
-            ++target.byCategory[static_cast<std::size_t>(seat.category)];
+            ++target.byCategory[static_cast<std::uint8_t>(seat.category)];
         }
     }
     return count;

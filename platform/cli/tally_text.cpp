@@ -28,7 +28,8 @@ std::string numberOf(std::uint32_t placed, std::uint32_t required)
     return std::to_string(placed) + " of " + std::to_string(required);
 }
 
-std::string categoryPhrase(catalogue::CategorySet categories)
+/// "general and specialties"; `specialty` is how to call all eleven specialties together.
+std::string categoryPhrase(catalogue::CategorySet categories, std::string_view specialty, std::string_view joint)
 {
     std::vector<std::string> parts;
     const bool specialties =
@@ -40,7 +41,7 @@ std::string categoryPhrase(catalogue::CategorySet categories)
         }
         if (specialties && catalogue::CategorySet::specialties().contains(category)) {
             if (category == Category::Cardiothoracic) {
-                parts.emplace_back("specialties");
+                parts.emplace_back(specialty);
             }
             continue;
         }
@@ -48,7 +49,12 @@ std::string categoryPhrase(catalogue::CategorySet categories)
         label.front() = static_cast<char>(label.front() - 'A' + 'a');
         parts.push_back(std::move(label));
     }
-    return base::listed(parts, "and");
+    return base::listed(parts, joint);
+}
+
+std::string anyOf(catalogue::CategorySet categories)
+{
+    return categoryPhrase(categories, "any specialty", "or");
 }
 
 void addTarget(std::string& text, const requirement::Target& target, const tally::TargetCount& count)
@@ -95,10 +101,10 @@ void addNext(std::string& text, const requirement::RequirementSet& set, const ta
         return;
     }
     text += "  Ask for next:\n";
-    std::map<std::pair<std::uint32_t, sheet::Role>, std::vector<std::string>> groups;
+    std::map<std::pair<std::uint32_t, sheet::Role>, catalogue::CategorySet> groups;
     for (const tally::Need& need : tally.next) {
         if (need.needed > 0) {
-            groups[{need.needed, need.role}].emplace_back(label(need.category));
+            groups[{need.needed, need.role}].add(need.category);
         }
     }
     std::size_t shown = 0;
@@ -107,7 +113,7 @@ void addNext(std::string& text, const requirement::RequirementSet& set, const ta
             break;
         }
         const auto& [needed, role] = key;
-        text += "    " + std::string(sheet::inWords(role)) + " in " + base::listed(categories, "or") + ": ";
+        text += "    " + std::string(sheet::inWords(role)) + " in " + anyOf(categories) + ": ";
         text += needed == 1 ? "the next one counts\n"
                             : "after " + std::to_string(needed) + " of them in one category the count rises by one\n";
     }
@@ -194,7 +200,7 @@ std::string targetLabel(const requirement::Target& target)
 {
     const std::string roles =
         target.isFirstScrub() ? "First scrub, " : (target.acceptsFirst ? "First or second scrub, " : "Second scrub, ");
-    return roles + categoryPhrase(target.categories);
+    return roles + categoryPhrase(target.categories, "specialties", "and");
 }
 
 std::string studentText(const sheet::SheetBook& book, const sheet::BookStudent& student,
@@ -257,21 +263,53 @@ std::string briefLine(const sheet::BookStudent& student, const requirement::Requ
         return text + "complete\n";
     }
     if (!tally.next.empty() && tally.next.front().needed > 0) {
-        const tally::Need& need = tally.next.front();
-        text += std::string(sheet::inWords(need.role)) + " in " + std::string(label(need.category));
-        text += need.needed > 1 ? " (" + std::to_string(need.needed) + " until one counts)" : "";
+        const tally::Need& best = tally.next.front();
+        catalogue::CategorySet alike;
+        for (const tally::Need& need : tally.next) {
+            if (need.needed == best.needed && need.role == best.role && need.seatsShort == best.seatsShort) {
+                alike.add(need.category);
+            }
+        }
+        text += std::string(sheet::inWords(best.role)) + " in " + anyOf(alike);
+        text += best.needed > 1 ? " (" + std::to_string(best.needed) + " until one counts)" : "";
     }
     return text + '\n';
 }
 
+namespace {
+
+/// Broken between words so that no line is longer than `width` bytes, unless a word is.
+std::string wrapped(std::string_view text, std::size_t width)
+{
+    std::string out;
+    std::size_t column = 0;
+    for (const std::string_view word : base::split(text, ' ')) {
+        if (column > 0 && column + 1 + word.size() > width) {
+            out += '\n';
+            column = 0;
+        } else if (column > 0) {
+            out += ' ';
+            ++column;
+        }
+        out += word;
+        column += word.size();
+    }
+    return out;
+}
+
+} // namespace
+
 std::string tallyFooter(const requirement::RequirementSet& set, tally::Level level)
 {
-    return "Requirements: " + set.id + ", " + set.title + ". Level: " + std::string(id(level)) +
-           ".\nStrokes: | first scrub, : first or second scrub, / closes a five, . still needed.\n"
-           "Source: " +
-           (set.source.empty() ? std::string("not named") : set.source) +
-           "\nOnly initialed cases support completion; the program's director decides which requirements are in force\n"
-           "and who has met them.\n";
+    constexpr std::size_t width = 100;
+    return wrapped("Requirements: " + set.id + ", " + set.title + ". Level: " + std::string(id(level)) + ".", width) +
+           "\nStrokes: | first scrub, : first or second scrub, / closes a five, . still needed.\n" +
+           wrapped("Source: " + (set.source.empty() ? std::string("not named") : set.source), width) + "\n" +
+           wrapped("Only initialed cases support completion; the program's director decides which requirements are in "
+                   "force "
+                   "and who has met them.",
+                   width) +
+           "\n";
 }
 
 } // namespace peelpack::cli
