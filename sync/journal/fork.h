@@ -1,6 +1,6 @@
 #pragma once
 
-#include "sync/journal/payloads.h"
+#include "sync/journal/program_payloads.h"
 #include "sync/journal/reason.h"
 
 namespace peelpack::journal {

@@ -1,7 +1,8 @@
 #pragma once
 
-#include "sync/journal/payloads.h"
+#include "sync/journal/program_payloads.h"
 #include "sync/journal/reason.h"
+#include "sync/journal/sheet_payloads.h"
 
 #include <variant>
 

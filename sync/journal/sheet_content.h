@@ -14,6 +14,9 @@ using MinuteOfDay = std::uint16_t;
 inline constexpr MinuteOfDay notSaid = 0xFFFF;
 inline constexpr MinuteOfDay minutesInDay = 1440;
 
+/// Procedures of one sheet.
+inline constexpr std::size_t mostProcedures = 8;
+
 /// The head of a case sheet without its procedures. Empty texts: not said.
 struct Head {
     base::Date date;

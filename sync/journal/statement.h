@@ -1,13 +1,12 @@
 #pragma once
 
 #include "sync/journal/feed_id.h"
-#include "sync/journal/payloads.h"
 #include "sync/journal/reason.h"
+#include "sync/journal/sheet_payloads.h"
 #include "sync/keys/sign.h"
 
 namespace peelpack::journal {
 
-inline constexpr std::size_t mostProcedures = 8;
 inline constexpr std::size_t mostStrokeBytes = 16U * 1024U;
 inline constexpr std::size_t mostStatementBytes = 48U * 1024U;
 
