@@ -9,7 +9,7 @@
 
 namespace peelpack::journal {
 
-inline constexpr std::size_t mostEntryBytes = 64U * 1024U;
+inline constexpr std::size_t mostEntryBytes = std::size_t{64} * 1024;
 inline constexpr std::size_t leastEntryBytes = 82;
 inline constexpr std::uint8_t entryVersion = 1;
 

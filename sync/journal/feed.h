@@ -81,4 +81,9 @@ struct Applied {
 /// the feed is unchanged. Verdicts: Taken, Known, Gap, Refused, Forked. Authority is judged later (trust/authority.h).
 Applied apply(Feed feed, const keys::VerifyKey& program, const Offer& offer);
 
+/// The fold over entries that this installation verified before and kept where nobody else can write: size, form and
+/// chain, and no signature unless the place would be doubtful without it. The caller compares the heads that come out
+/// with those it kept.
+Applied applyKept(Feed feed, const keys::VerifyKey& program, const Offer& offer);
+
 } // namespace peelpack::journal

@@ -11,7 +11,7 @@ struct FeedId {
     keys::VerifyKey device;
     keys::Id stream; ///< a student's person id, or the program stream's id
 
-    auto operator<=>(const FeedId&) const = default;
+    auto operator<=>(const FeedId&) const = default; // NOLINT(modernize-use-nullptr): a false alarm of version 14
 };
 
 /// One entry, named so that nobody can put another in its place.
@@ -20,7 +20,7 @@ struct Position {
     std::uint32_t seq = 0; ///< from 0
     keys::Hash hash;
 
-    auto operator<=>(const Position&) const = default;
+    auto operator<=>(const Position&) const = default; // NOLINT(modernize-use-nullptr): a false alarm of version 14
 };
 
 /// What the next entry of a feed follows: hash and signature of the entry before. All zero before entry 0.
@@ -28,7 +28,7 @@ struct Link {
     keys::Hash hash;
     keys::Signature signature;
 
-    auto operator<=>(const Link&) const = default;
+    auto operator<=>(const Link&) const = default; // NOLINT(modernize-use-nullptr): a false alarm of version 14
 };
 
 /// When somebody says that something happened. A claim: never a reason to refuse, never an order.

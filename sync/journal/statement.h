@@ -7,8 +7,8 @@
 
 namespace peelpack::journal {
 
-inline constexpr std::size_t mostStrokeBytes = 16U * 1024U;
-inline constexpr std::size_t mostStatementBytes = 48U * 1024U;
+inline constexpr std::size_t mostStrokeBytes = std::size_t{16} * 1024;
+inline constexpr std::size_t mostStatementBytes = std::size_t{48} * 1024;
 
 /// In what shape somebody signed. Not yet how strong that is: the key decides (trust/strength.h).
 enum class SignerKind : std::uint8_t { Device = 1, Card = 2, Drawn = 3, Paper = 4 };

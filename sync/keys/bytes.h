@@ -42,7 +42,7 @@ struct FixedBytes {
         return std::all_of(bytes.begin(), bytes.end(), [](std::uint8_t byte) { return byte == 0; });
     }
 
-    auto operator<=>(const FixedBytes&) const = default;
+    auto operator<=>(const FixedBytes&) const = default; // NOLINT(modernize-use-nullptr): a false alarm of version 14
 };
 
 using VerifyKey = FixedBytes<32, struct VerifyKeyTag>; ///< public half of an Ed25519 key

@@ -31,6 +31,7 @@ trust::Authority Ledger::authority() const
 struct LedgerFold {
     Ledger ledger;
     TakeReport report;
+    bool verifiedBefore = false;
 
     Reason takeCertificates(const std::vector<keys::ByteView>& certificates)
     {
@@ -63,8 +64,8 @@ struct LedgerFold {
         std::optional<journal::Link> after;
         for (std::size_t i = 0; i < run.entries.size(); ++i) {
             const auto seq = static_cast<std::uint32_t>(run.from + i);
-            journal::Applied applied =
-                journal::apply(std::move(place->second), ledger.m_program, {seq, run.entries[i], after});
+            const auto fold = verifiedBefore ? journal::applyKept : journal::apply;
+            journal::Applied applied = fold(std::move(place->second), ledger.m_program, {seq, run.entries[i], after});
             place->second = std::move(applied.feed);
             after = applied.link;
             if (applied.verdict == Verdict::Known) {
@@ -104,7 +105,7 @@ struct LedgerFold {
 journal::Checked<Taken> take(Ledger ledger, const Batch& batch)
 {
     const std::size_t feedsBefore = ledger.feeds().size();
-    LedgerFold fold{std::move(ledger), {}};
+    LedgerFold fold{std::move(ledger), {}, false};
     if (const Reason reason = fold.takeCertificates(batch.certificates); reason != Reason::None) {
         return reason;
     }
@@ -121,6 +122,26 @@ journal::Checked<Taken> take(Ledger ledger, const Batch& batch)
         return Reason::TooManyFeeds;
     }
     return Taken{std::move(fold.ledger), std::move(fold.report)};
+}
+
+journal::Checked<Ledger> reopen(const keys::VerifyKey& program, const Batch& kept)
+{
+    LedgerFold fold{Ledger(program), {}, true};
+    if (const Reason reason = fold.takeCertificates(kept.certificates); reason != Reason::None) {
+        return reason;
+    }
+    for (const Run& run : kept.runs) {
+        fold.takeRun(run);
+    }
+    for (const Finding& finding : fold.report.findings) {
+        if (finding.reason != Reason::RecordSplit) {
+            return finding.reason;
+        }
+    }
+    if (contents(fold.ledger).heads != kept.heads) {
+        return Reason::BadDigest;
+    }
+    return std::move(fold.ledger);
 }
 
 TakenAll takeAll(Ledger ledger, std::span<const Batch> batches)
@@ -142,10 +163,10 @@ TakenAll takeAll(Ledger ledger, std::span<const Batch> batches)
             result.reports[i].certificates += step.report.certificates;
             result.reports[i].known = step.report.known;
             result.reports[i].gap = step.report.gap;
-            for (Finding& finding : step.report.findings) {
+            for (const Finding& finding : step.report.findings) {
                 if (std::find(result.reports[i].findings.begin(), result.reports[i].findings.end(), finding) ==
                     result.reports[i].findings.end()) {
-                    result.reports[i].findings.push_back(std::move(finding));
+                    result.reports[i].findings.push_back(finding);
                 }
             }
         }

@@ -16,7 +16,7 @@ struct StatedHead {
     std::uint32_t count = 0; ///< entries up to and with this one; never 0
     journal::Link link;
 
-    auto operator<=>(const StatedHead&) const = default;
+    auto operator<=>(const StatedHead&) const = default; // NOLINT(modernize-use-nullptr): a false alarm of version 14
 };
 
 /// Consecutive entries of one feed, lent. Entry i is at from + i.
@@ -90,6 +90,11 @@ struct Taken {
 /// The fold over batches. Pure. A bad entry ends its run; other runs go on. Reason instead of a result: the batch as a
 /// whole cannot be used, and the ledger stays as it is.
 journal::Checked<Taken> take(Ledger ledger, const Batch& batch);
+
+/// The ledger that `contents` gave before, from where this installation kept it: costs the chain, not the signatures of
+/// the entries. The batch's heads are those that were kept with it. A reason when an entry does not follow or a head is
+/// another: what was kept is damaged, or is not all there.
+journal::Checked<Ledger> reopen(const keys::VerifyKey& program, const Batch& kept);
 
 /// Takes several batches until nothing changes any more, so that one that fills a gap of another may come after it.
 /// Batches that cannot be used are passed over and named in `unusable`.

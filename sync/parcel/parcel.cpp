@@ -14,7 +14,7 @@ using journal::Reason;
 
 constexpr std::string_view tag = "peelpack parcel 1\n";
 constexpr std::size_t slotBytes = 48;
-constexpr std::size_t chunkBytes = 64U * 1024U;
+constexpr std::size_t chunkBytes = std::size_t{64} * 1024;
 constexpr std::size_t chunkOverhead = crypto_secretstream_xchacha20poly1305_ABYTES;
 constexpr std::size_t streamHeaderBytes = crypto_secretstream_xchacha20poly1305_HEADERBYTES;
 constexpr std::size_t fileKeyBytes = 32;

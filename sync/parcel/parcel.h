@@ -9,7 +9,7 @@
 namespace peelpack::parcel {
 
 inline constexpr std::size_t mostRecipients = 32;
-inline constexpr std::size_t mostParcelBytes = 65U * 1024U * 1024U;
+inline constexpr std::size_t mostParcelBytes = std::size_t{65} * 1024 * 1024;
 
 /// One volume sealed to 1 to 32 devices (FORMAT.md section 9), whatever carries it. Nothing outside says from whom, to
 /// whom or of which program. Reasons: TooFew, TooMany (recipients), TooLarge, UnusableKey.

@@ -6,7 +6,7 @@
 
 namespace peelpack::parcel {
 
-inline constexpr std::size_t mostVolumeBytes = 64U * 1024U * 1024U;
+inline constexpr std::size_t mostVolumeBytes = std::size_t{64} * 1024 * 1024;
 inline constexpr std::size_t mostHeads = 1024;
 inline constexpr std::size_t mostRuns = 4096;
 inline constexpr std::size_t mostEntries = 100'000;

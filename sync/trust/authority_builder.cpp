@@ -151,6 +151,8 @@ private:
         } else if (holder.role != grant.role || holder.person != grant.person) {
             deny(entry, Reason::BadCombination);
             return;
+        } else if (holder.scopes.empty() || grant.scopes.empty()) {
+            holder.scopes.clear(); // every scope, and more is not possible
         } else {
             holder.scopes.insert(holder.scopes.end(), grant.scopes.begin(), grant.scopes.end());
         }

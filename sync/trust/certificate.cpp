@@ -140,6 +140,7 @@ std::vector<const Certificate*> directorsThatHold(const std::vector<Certificate>
         }
     }
     std::vector<const Certificate*> result;
+    result.reserve(byEpoch.size());
     for (const auto& [epoch, certificate] : byEpoch) {
         result.push_back(certificate);
     }

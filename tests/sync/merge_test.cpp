@@ -235,6 +235,30 @@ TEST_CASE("Who attested a sheet does not initial it alone", "[merge]")
     CHECK_FALSE(merge::initialedOnlyByAttester(world.all.authority(), world.all, world.studentId, idOf(0x51)));
 }
 
+TEST_CASE("A ledger that was kept opens again by its chain, forks included, and damage to it is noticed", "[merge]")
+{
+    const Scene scene;
+    const merge::Ledger ledger = scene.takeIn({0, 1, 2, 3, 4}).ledger;
+    const merge::Batch kept = merge::contents(ledger);
+    const auto again = merge::reopen(scene.world.program, kept);
+    REQUIRE(again.ok());
+    CHECK(volumeOf(again.value()) == volumeOf(ledger));
+    for (std::size_t run = 0; run < kept.runs.size(); ++run) {
+        for (std::size_t entry = 0; entry < kept.runs[run].entries.size(); ++entry) {
+            INFO(run << " " << entry);
+            const keys::ByteView good = kept.runs[run].entries[entry];
+            keys::Bytes changed(good.begin(), good.end());
+            changed[3] ^= 1U; // the claimed time: well-formed, and another hash
+            merge::Batch damaged = kept;
+            damaged.runs[run].entries[entry] = changed;
+            CHECK_FALSE(merge::reopen(scene.world.program, damaged).ok());
+            merge::Batch shorter = kept;
+            shorter.runs[run].entries.resize(entry);
+            CHECK_FALSE(merge::reopen(scene.world.program, shorter).ok());
+        }
+    }
+}
+
 TEST_CASE("A gap, a refusal or a foreign certificate leaves the ledger byte-identical", "[merge]")
 {
     World world;
