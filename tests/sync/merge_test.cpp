@@ -124,6 +124,33 @@ TEST_CASE("A batch that comes too early reports a gap, leaves no trace, and fits
     CHECK(scene.takeIn({2, 1, 0}).ledger.feeds().size() == scene.states[2].feeds().size());
 }
 
+TEST_CASE("The heads of an export are in canonical order, also where the smaller branch is the longer one", "[merge]")
+{
+    World world;
+    world.setUp();
+    const journal::FeedId feed = world.feedOf(world.student, world.studentId);
+    const auto write = [&](const journal::Place& place, const std::string& text) {
+        return journal::writeEntry(world.program, place, {minute(1), std::nullopt},
+                                   journal::Withdrawn{idOf(0x51), text}, world.student.signing)
+            .value();
+    };
+    auto one = write({feed, 0, {}}, "one");
+    auto two = write({feed, 0, {}}, "two");
+    if (two.link < one.link) {
+        std::swap(one, two);
+    }
+    const auto longer = write({feed, 1, one.link}, "on");
+    merge::Batch batch;
+    batch.runs.push_back({feed, 0, {keys::ByteView(one.bytes), keys::ByteView(longer.bytes)}});
+    batch.runs.push_back({feed, 0, {keys::ByteView(two.bytes)}});
+    const auto taken = merge::take(world.all, batch);
+    REQUIRE(taken.ok());
+    const auto heads = merge::contents(taken.value().ledger).heads;
+    CHECK(std::is_sorted(heads.begin(), heads.end()));
+    CHECK(std::count_if(heads.begin(), heads.end(), [&](const merge::StatedHead& head) { return head.feed == feed; }) ==
+          2);
+}
+
 TEST_CASE("A take-in without news is owed no receipt", "[merge]")
 {
     World world;
