@@ -127,8 +127,8 @@ TEST_CASE("Attack 4: another history than the one that was receipted is proven, 
     world.sheet(world.student, world.studentId, idOf(0x51));
     const auto receipt = world.receipt(world.instructor, world.studentId);
     REQUIRE(receipt.has_value());
-    const merge::Run instructors = runOf(world.all, receipt->feed);
     const merge::Ledger genuine = world.all;
+    const merge::Run instructors = runOf(genuine, receipt->feed);
 
     // A second device, which has the receipt, is shown a feed with the sheet left out and another in its place.
     world.all = before;
