@@ -64,15 +64,15 @@ void eachFollower(const Cursor& cursor, const Visit& visit)
     }
 }
 
-/// Keeps what FORMAT.md section 8 keeps, `splits` being how many are above this segment.
-void prune(Segment& segment, std::size_t splits)
+/// Keeps what FORMAT.md section 8 keeps, `forks` being how many are above this segment.
+void prune(Segment& segment, std::size_t forks)
 {
     if (segment.branches.empty()) {
         return;
     }
     std::sort(segment.branches.begin(), segment.branches.end(),
               [](const Segment& a, const Segment& b) { return firstLink(a) < firstLink(b); });
-    const std::size_t most = splits < Feed::mostSplits ? Feed::mostBranches : 1;
+    const std::size_t most = forks < Feed::mostForks ? Feed::mostBranches : 1;
     if (segment.branches.size() > most) {
         segment.branches.erase(segment.branches.begin() + static_cast<std::ptrdiff_t>(most), segment.branches.end());
     }
@@ -81,11 +81,11 @@ void prune(Segment& segment, std::size_t splits)
         segment.entries.insert(segment.entries.end(), std::make_move_iterator(only.entries.begin()),
                                std::make_move_iterator(only.entries.end()));
         segment.branches = std::move(only.branches);
-        prune(segment, splits);
+        prune(segment, forks);
         return;
     }
     for (Segment& branch : segment.branches) {
-        prune(branch, splits + 1);
+        prune(branch, forks + 1);
     }
 }
 
@@ -99,10 +99,10 @@ bool insert(const Cursor& cursor, KeptEntry entry)
     }
     if (cursor.at < segment.entries.size()) {
         Segment rest;
-        const auto split = segment.entries.begin() + static_cast<std::ptrdiff_t>(cursor.at);
-        rest.entries.assign(std::make_move_iterator(split), std::make_move_iterator(segment.entries.end()));
+        const auto boundary = segment.entries.begin() + static_cast<std::ptrdiff_t>(cursor.at);
+        rest.entries.assign(std::make_move_iterator(boundary), std::make_move_iterator(segment.entries.end()));
         rest.branches = std::move(segment.branches);
-        segment.entries.erase(split, segment.entries.end());
+        segment.entries.erase(boundary, segment.entries.end());
         segment.branches.clear();
         segment.branches.push_back(std::move(rest));
     }
@@ -245,7 +245,7 @@ struct FeedFold {
         prune(result.feed.m_trunk, 0);
         result.verdict = Verdict::Forked;
         result.reason =
-            result.feed.find(offer.seq, result.link.hash) != nullptr ? Reason::RecordSplit : Reason::BranchNotKept;
+            result.feed.find(offer.seq, result.link.hash) != nullptr ? Reason::RecordForked : Reason::BranchNotKept;
     }
 };
 

@@ -22,20 +22,20 @@ struct Segment {
     std::vector<Segment> branches;
 };
 
-/// The verified entries of one feed: a trunk up to the first place where the record split, and the branches after it.
+/// The verified entries of one feed: a trunk up to the first fork, and the branches after it.
 /// A value; the same set of entries gives the same feed, whatever the order they came in.
 class Feed {
 public:
-    /// Kept at one split: the branches with the smallest links.
+    /// Kept at one fork: the branches with the smallest links.
     static constexpr std::size_t mostBranches = 4;
-    /// Splits inside one another; deeper ones keep only the smallest branch.
-    static constexpr std::size_t mostSplits = 4;
+    /// Forks inside one another; deeper ones keep only the smallest branch.
+    static constexpr std::size_t mostForks = 4;
 
     explicit Feed(const FeedId& id) : m_id(id) {}
 
     [[nodiscard]] const FeedId& id() const { return m_id; }
     [[nodiscard]] const Segment& trunk() const { return m_trunk; }
-    /// Entries before the first split; all of them when there is none.
+    /// Entries before the first fork; all of them when there is none.
     [[nodiscard]] std::uint32_t count() const { return static_cast<std::uint32_t>(m_trunk.entries.size()); }
     [[nodiscard]] bool forked() const { return !m_trunk.branches.empty(); }
     /// The link of the trunk's last entry; zero when there is none.
@@ -47,7 +47,7 @@ public:
     [[nodiscard]] const KeptEntry* find(std::uint32_t seq, const keys::Hash& hash) const;
     /// True when some entry is held at `seq`.
     [[nodiscard]] bool holdsAny(std::uint32_t seq) const;
-    /// Evidence of every split, from what is held.
+    /// Evidence of every fork, from what is held.
     [[nodiscard]] std::vector<ForkEvidence> evidence() const;
 
     /// Calls for every segment: the seq of its first entry, the segment. Trunk first, then depth first.

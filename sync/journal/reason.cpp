@@ -76,7 +76,7 @@ std::string_view sentence(Reason reason)
         return "The attestation is not signed by who it names.";
     case Reason::BadEvidence:
         return "The evidence of a split record does not hold.";
-    case Reason::RecordSplit:
+    case Reason::RecordForked:
         return "This phone's record split here, often after a restore.";
     case Reason::BranchNotKept:
         return "This record split so often that this branch is not kept; the evidence is.";
@@ -92,7 +92,7 @@ std::string_view sentence(Reason reason)
         return "This concerns a class or site that its writer has no say in.";
     case Reason::Revoked:
         return "This came after the device was revoked.";
-    case Reason::PastSplit:
+    case Reason::PastFork:
         return "This comes after the place where the record split.";
     case Reason::CardRevoked:
         return "The signing card was revoked before this was delivered.";

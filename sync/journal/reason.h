@@ -48,7 +48,7 @@ enum class Reason : std::uint8_t {
     WrongStudent,
     BadSigner,
     BadEvidence,
-    RecordSplit,
+    RecordForked,
     BranchNotKept,
     // authority
     NoGrant,
@@ -57,7 +57,7 @@ enum class Reason : std::uint8_t {
     NotTheirStudent,
     OutOfScope,
     Revoked,
-    PastSplit,
+    PastFork,
     CardRevoked,
     UnknownSigner,
     NotAdmissible,

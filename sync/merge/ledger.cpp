@@ -77,7 +77,7 @@ struct LedgerFold {
                 continue;
             }
             report.findings.push_back({run.feed, seq, applied.verdict, applied.reason, applied.evidence});
-            if (applied.verdict == Verdict::Forked && applied.reason == Reason::RecordSplit) {
+            if (applied.verdict == Verdict::Forked && applied.reason == Reason::RecordForked) {
                 ++report.taken;
                 continue;
             }
@@ -134,7 +134,7 @@ journal::Checked<Ledger> reopen(const keys::VerifyKey& program, const Batch& kep
         fold.takeRun(run);
     }
     for (const Finding& finding : fold.report.findings) {
-        if (finding.reason != Reason::RecordSplit) {
+        if (finding.reason != Reason::RecordForked) {
             return finding.reason;
         }
     }

@@ -49,7 +49,7 @@ struct TakeReport {
     std::size_t known = 0;
     std::size_t certificates = 0;  ///< new ones
     bool gap = false;              ///< keep what brought it and offer it again later
-    std::vector<Finding> findings; ///< gaps, refusals and splits, in the order of the batch
+    std::vector<Finding> findings; ///< gaps, refusals and forks, in the order of the batch
 
     [[nodiscard]] bool news() const { return taken > 0 || certificates > 0; }
 };

@@ -50,7 +50,7 @@ OwnFeed ownFeed(const Ledger& ledger, const keys::VerifyKey& device, std::span<c
     OwnFeed result = OwnFeed::Current;
     for (const auto& [id, feed] : ledger.feeds()) {
         if (id.device == device && feed.forked()) {
-            result = OwnFeed::Split;
+            result = OwnFeed::Forked;
         }
     }
     for (const StatedHead& head : heads) {
@@ -61,7 +61,7 @@ OwnFeed ownFeed(const Ledger& ledger, const keys::VerifyKey& device, std::span<c
         if (feed == nullptr || !feed->holdsAny(head.count - 1)) {
             result = std::max(result, OwnFeed::Behind);
         } else if (feed->find(head.count - 1, head.link.hash) == nullptr) {
-            result = OwnFeed::Split;
+            result = OwnFeed::Forked;
         }
     }
     return result;
@@ -95,7 +95,7 @@ journal::Checked<std::optional<journal::Receipt>> receiptFor(const Ledger& ledge
 {
     const trust::Authority authority = ledger.authority();
     if (ownFeed(ledger, device, heads) != OwnFeed::Current) {
-        return Reason::RecordSplit;
+        return Reason::RecordForked;
     }
     const std::vector<keys::VerifyKey> own = devicesOfWriter(authority, device);
     for (const StatedHead& head : heads) {
@@ -106,7 +106,7 @@ journal::Checked<std::optional<journal::Receipt>> receiptFor(const Ledger& ledge
     }
     for (const Contradiction& contradiction : contradictions(authority, ledger, {})) {
         if (contradiction.receipt.covered.feed.stream == stream) {
-            return Reason::RecordSplit;
+            return Reason::RecordForked;
         }
     }
     std::map<FeedId, std::uint32_t> receipted; // by any device of the same person

@@ -31,13 +31,13 @@ std::uint32_t receiptedCount(const trust::Authority& authority, const journal::F
 enum class OwnFeed : std::uint8_t {
     Current, ///< nothing is shown that we do not have
     Behind,  ///< it has entries of ours that we do not know: stop writing, take them in, go on in a new feed
-    Split,   ///< our record split
+    Forked,  ///< our record forked
 };
 OwnFeed ownFeed(const Ledger& ledger, const keys::VerifyKey& device, std::span<const StatedHead> heads);
 
 /// The receipt that `device` owes for a stream after a take-in; empty when there is nothing new to receipt. `heads` are
-/// what the sender stated. A reason when signing now could contradict what was signed before: RecordSplit when a
-/// receipt is contradicted or our own feed is split or behind, PredecessorMissing when an earlier device of the same
+/// what the sender stated. A reason when signing now could contradict what was signed before: RecordForked when a
+/// receipt is contradicted or our own feed is forked or behind, PredecessorMissing when an earlier device of the same
 /// person has entries in this stream that have not been taken in.
 journal::Checked<std::optional<journal::Receipt>> receiptFor(const Ledger& ledger, const keys::VerifyKey& device,
                                                              const keys::Id& stream, std::span<const StatedHead> heads);

@@ -25,15 +25,15 @@ std::uint32_t Authority::revokedFrom(const journal::FeedId& feed) const
     return m_revoked.contains({feed.device, m_programStream}) ? 0 : noLimit;
 }
 
-std::uint32_t Authority::splitAt(const journal::FeedId& feed) const
+std::uint32_t Authority::forkAt(const journal::FeedId& feed) const
 {
-    const auto found = m_splits.find(feed);
-    return found == m_splits.end() ? noLimit : found->second;
+    const auto found = m_forks.find(feed);
+    return found == m_forks.end() ? noLimit : found->second;
 }
 
 std::uint32_t Authority::limit(const journal::FeedId& feed) const
 {
-    return std::min(revokedFrom(feed), splitAt(feed));
+    return std::min(revokedFrom(feed), forkAt(feed));
 }
 
 Judgment Authority::judge(const journal::Decoded& entry) const
@@ -61,8 +61,8 @@ Judgment Authority::judge(const journal::Decoded& entry) const
     if (entry.position.seq >= revokedFrom(feed)) {
         return {Standing::Aside, Reason::Revoked};
     }
-    if (entry.position.seq >= splitAt(feed)) {
-        return {Standing::Aside, Reason::PastSplit};
+    if (entry.position.seq >= forkAt(feed)) {
+        return {Standing::Aside, Reason::PastFork};
     }
     return judgeAttestation(entry);
 }
@@ -98,7 +98,7 @@ bool Authority::receiptedBefore(const journal::Position& entry, const SignerRevo
     return std::any_of(m_receipts.begin(), m_receipts.end(), [&](const ReceiptRecord& record) {
         return record.held && record.receipt.feed.device == revocation.writer &&
                record.programCount <= revocation.seq && record.covered.feed == entry.feed &&
-               record.covered.seq >= entry.seq && entry.seq < splitAt(entry.feed);
+               record.covered.seq >= entry.seq && entry.seq < forkAt(entry.feed);
     });
 }
 

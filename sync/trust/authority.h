@@ -32,7 +32,7 @@ struct ReceiptRecord {
     journal::Time time;        ///< as that entry claims
     journal::Position covered; ///< this and everything before it in its feed was taken in
     std::uint32_t programCount = 0;
-    bool held = false; ///< the covered entry is there, before any split
+    bool held = false; ///< the covered entry is there, before any fork
 };
 
 struct Judgment {
@@ -56,7 +56,7 @@ public:
     /// Whether an entry counts, from the place it stands and what it says.
     [[nodiscard]] Judgment judge(const journal::Decoded& entry) const;
 
-    /// Entries of the feed below this position are neither revoked nor past a split.
+    /// Entries of the feed below this position are neither revoked nor past a fork.
     [[nodiscard]] std::uint32_t limit(const journal::FeedId& feed) const;
 
     [[nodiscard]] const std::vector<ReceiptRecord>& receipts() const { return m_receipts; }
@@ -77,14 +77,14 @@ private:
     };
 
     [[nodiscard]] std::uint32_t revokedFrom(const journal::FeedId& feed) const;
-    [[nodiscard]] std::uint32_t splitAt(const journal::FeedId& feed) const;
+    [[nodiscard]] std::uint32_t forkAt(const journal::FeedId& feed) const;
     [[nodiscard]] Judgment judgeAttestation(const journal::Decoded& entry) const;
     [[nodiscard]] bool receiptedBefore(const journal::Position& entry, const SignerRevocation& revocation) const;
 
     keys::Id m_programStream;
     std::map<keys::VerifyKey, Holder> m_holders;
     std::map<journal::FeedId, std::uint32_t> m_revoked; ///< entries that stay good
-    std::map<journal::FeedId, std::uint32_t> m_splits;  ///< seq of the first split
+    std::map<journal::FeedId, std::uint32_t> m_forks;   ///< seq of the first fork
     std::map<journal::Position, journal::Reason> m_denied;
     std::set<journal::Position> m_admitted;
     std::map<CardId, std::map<keys::VerifyKey, keys::Id>> m_cards; ///< key and person

@@ -24,7 +24,7 @@ public:
 
     Authority build(const std::vector<Certificate>& certificates)
     {
-        findSplits();
+        findForks();
         takeCertificates(certificates);
         for (const Role layer : {Role::Director, Role::Instructor}) {
             const std::vector<Decoded> entries = entriesOf(layer);
@@ -53,17 +53,17 @@ private:
 
     void deny(const Decoded& entry, Reason reason) { m_authority.m_denied.try_emplace(entry.position, reason); }
 
-    void findSplits()
+    void findForks()
     {
         const auto isEvidence = [](std::uint16_t kind) { return kind == static_cast<std::uint16_t>(Kind::ForkFound); };
         for (const auto& [id, feed] : m_feeds) {
             if (feed.forked()) {
-                lower(m_authority.m_splits, id, feed.count());
+                lower(m_authority.m_forks, id, feed.count());
             }
             // Evidence stands on its own signatures, so it does not matter who brings it.
             journal::eachEntry(feed, isEvidence, [&](const Decoded& entry) {
                 const auto& evidence = std::get<journal::ForkFound>(entry.payload).evidence;
-                lower(m_authority.m_splits, evidence.feed, evidence.seq);
+                lower(m_authority.m_forks, evidence.feed, evidence.seq);
             });
         }
     }

@@ -236,7 +236,7 @@ TEST_CASE("Attack 15: a restored instructor's device learns from students' copie
     CHECK(merge::ownFeed(current, world.instructor.signing.verifyKey(), studentCopy.heads) == merge::OwnFeed::Current);
     CHECK(
         merge::receiptFor(backup, world.instructor.signing.verifyKey(), world.studentId, studentCopy.heads).reason() ==
-        Reason::RecordSplit);
+        Reason::RecordForked);
 
     // A new device of the same person, that continues the old one.
     const keys::DeviceKey fresh = deviceOf(0x29);

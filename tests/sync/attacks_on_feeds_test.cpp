@@ -141,7 +141,7 @@ TEST_CASE("Attack 4: another history than the one that was receipted is proven, 
     CHECK(found[0].receipt.receipt == *receipt);
     for (const keys::DeviceKey* device : {&world.instructor, &world.secondInstructor}) {
         CHECK(merge::receiptFor(shown, device->signing.verifyKey(), world.studentId, {}).reason() ==
-              Reason::RecordSplit);
+              Reason::RecordForked);
     }
     // The receipt says nothing about entries that it does not name.
     const journal::FeedId feed = world.feedOf(world.student, world.studentId);
@@ -189,8 +189,8 @@ TEST_CASE("Attack 5: two histories signed on purpose give evidence of at most 30
     CHECK(forked.count() == 3);
     CHECK(forked.find(3, one.link.hash) != nullptr);
     CHECK(forked.find(3, other.link.hash) != nullptr);
-    CHECK(judgment(second.ledger, {feed, 3, one.link.hash}).reason == Reason::PastSplit);
-    CHECK(judgment(second.ledger, {feed, 3, other.link.hash}).reason == Reason::PastSplit);
+    CHECK(judgment(second.ledger, {feed, 3, one.link.hash}).reason == Reason::PastFork);
+    CHECK(judgment(second.ledger, {feed, 3, other.link.hash}).reason == Reason::PastFork);
     CHECK(judgment(second.ledger, {feed, 2, forked.trunk().entries[2].link.hash}).standing == Standing::Counts);
     CHECK(volumeOf(second.ledger) == volumeOf(offer(offer(world.all, {feed, 3, {keys::ByteView(other.bytes)}}).ledger,
                                                     {feed, 3, {keys::ByteView(one.bytes)}})
@@ -201,12 +201,12 @@ TEST_CASE("Attack 5: two histories signed on purpose give evidence of at most 30
     world.append(world.instructor, world.studentId,
                  journal::Admit{{feed, 3, other.link.hash}, "Compared with the student."});
     CHECK(judgment(world.all, {feed, 3, other.link.hash}).standing == Standing::Counts);
-    CHECK(judgment(world.all, {feed, 3, one.link.hash}).reason == Reason::PastSplit);
+    CHECK(judgment(world.all, {feed, 3, one.link.hash}).reason == Reason::PastFork);
 
     // Evidence alone sets the rest aside on a device that has only one of the histories.
     world.all = first.ledger;
     world.append(world.instructor, world.studentId, journal::ForkFound{*second.report.findings[0].evidence});
-    CHECK(judgment(world.all, {feed, 3, one.link.hash}).reason == Reason::PastSplit);
+    CHECK(judgment(world.all, {feed, 3, one.link.hash}).reason == Reason::PastFork);
 }
 
 TEST_CASE("Attack 6: a sheet backdated between two receipts becomes a question with the bounds", "[attack]")

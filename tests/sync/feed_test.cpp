@@ -48,7 +48,7 @@ public:
                     journal::apply(std::move(state), program, {entries[index].seq, entries[index].bytes, std::nullopt});
                 state = std::move(applied.feed);
                 again = again || applied.verdict == Verdict::Taken ||
-                        (applied.verdict == Verdict::Forked && applied.reason == Reason::RecordSplit);
+                        (applied.verdict == Verdict::Forked && applied.reason == Reason::RecordForked);
             }
         }
         return state;
@@ -95,12 +95,12 @@ TEST_CASE("The verdicts of the fold: taken, known, gap, refused, forked", "[feed
     CHECK(offer(0, tree.entries[b].bytes) == std::pair(Verdict::Refused, Reason::BadSignature));
     CHECK(offer(1, tree.entries[b].bytes) == std::pair(Verdict::Taken, Reason::None));
     CHECK(offer(2, tree.entries[b].bytes) == std::pair(Verdict::Refused, Reason::BadSignature));
-    CHECK(offer(1, tree.entries[other].bytes) == std::pair(Verdict::Forked, Reason::RecordSplit));
+    CHECK(offer(1, tree.entries[other].bytes) == std::pair(Verdict::Forked, Reason::RecordForked));
     CHECK(offer(1, tree.entries[other].bytes) == std::pair(Verdict::Known, Reason::None));
     CHECK(state.count() == 1);
     CHECK(state.evidence().size() == 1);
     CHECK(journal::holds(state.evidence().front()));
-    CHECK(journal::sentence(Reason::RecordSplit) == "This phone's record split here, often after a restore.");
+    CHECK(journal::sentence(Reason::RecordForked) == "This phone's record split here, often after a restore.");
 }
 
 TEST_CASE("A forked feed is the same in every order in which its entries come", "[feed]")
@@ -137,7 +137,7 @@ TEST_CASE("Two entry zeros are a fork like any other", "[feed]")
     CHECK(forward.evidence().front().seq == 0);
 }
 
-TEST_CASE("At one split the four smallest branches are kept whole, in any order", "[feed]")
+TEST_CASE("At one fork the four smallest branches are kept whole, in any order", "[feed]")
 {
     Tree tree;
     const auto root = static_cast<int>(tree.add(-1, "root"));
@@ -172,9 +172,9 @@ TEST_CASE("At one split the four smallest branches are kept whole, in any order"
     }
 }
 
-TEST_CASE("Splits inside one another stay bounded, in any order", "[feed]")
+TEST_CASE("Forks inside one another stay bounded, in any order", "[feed]")
 {
-    // At every seq two entries that both follow the first of the two before: a comb of 30 splits.
+    // At every seq two entries that both follow the first of the two before: a comb of 30 forks.
     Tree tree;
     auto parent = static_cast<int>(tree.add(-1, "root"));
     std::vector<std::size_t> order{0};

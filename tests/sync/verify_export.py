@@ -156,7 +156,7 @@ class Export:
         self.entries = {}  # (device, stream, seq) -> [(hash, signature)]
         self.bytes = {}
         self.directors, self.receipts, self.heads, self.faults = {}, [], set(), []
-        self.counts = {"entries": 0, "attestations": 0, "certificates": 0, "splits": 0}
+        self.counts = {"entries": 0, "attestations": 0, "certificates": 0, "forks": 0}
     def certificate(self, data):
         r = Reader(data)
         version, kind, epoch, length = r.number("B"), r.number("B"), r.number("I"), r.number("H")
@@ -237,7 +237,7 @@ class Export:
             held = self.entries.setdefault((device, stream, seq), [])
             if link not in held:
                 self.counts["entries"] += 1
-                self.counts["splits"] += len(held) > 0
+                self.counts["forks"] += len(held) > 0
                 held.append(link)
             before = [link]
     def volume(self, data):

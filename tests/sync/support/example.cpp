@@ -135,7 +135,7 @@ Example makeExample()
     const journal::Place place{attested.feed, 2, world.all.feed(attested.feed)->trunk().entries[1].link};
     const auto other = journal::writeEntry(world.program, place, {minute(31), std::nullopt},
                                            journal::Withdrawn{idOf(0x51), "Entered twice."}, world.student.signing);
-    listing.add("evidence of a split at entry 2",
+    listing.add("evidence of a fork at entry 2",
                 journal::toBytes(journal::evidence(attested.feed, 2, head, other.value().link)));
 
     Example example;
