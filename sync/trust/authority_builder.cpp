@@ -177,6 +177,11 @@ private:
             if (vouch == nullptr) {
                 continue;
             }
+            const Holder* writer = m_authority.holder(entry.position.feed.device);
+            if (writer->role == Role::Contact && !writer->scopes.empty() && !hasScope(*writer, vouch->site)) {
+                deny(entry, Reason::OutOfScope);
+                continue;
+            }
             // Two people named for one key: the smaller id, on every device the same.
             auto& people = vouch->keyKind == journal::KeyKind::Device
                                ? m_authority.m_signingDevices

@@ -178,7 +178,9 @@ TEST_CASE("Coordinators and contacts vouch; what they grant is refused", "[trust
     World world;
     world.setUp();
     const keys::DeviceKey contact = deviceOf(0x71);
-    world.append(world.instructor, world.programStream, world.grant(idOf(0x70), Role::Contact, contact));
+    journal::Grant site = world.grant(idOf(0x70), Role::Contact, contact);
+    site.scopes = {"South Pavilion"};
+    world.append(world.instructor, world.programStream, site);
     const keys::SigningKey card = signerOf(0x72);
     journal::Vouch vouch;
     vouch.person = idOf(0x73);
@@ -192,6 +194,12 @@ TEST_CASE("Coordinators and contacts vouch; what they grant is refused", "[trust
     statement.signer.card = idOf(0x74);
     statement.signer.epoch = 0;
     CHECK(world.all.authority().strengthOf(statement) == sheet::Strength::Card);
+    vouch.site = "North Pavilion";
+    vouch.card = idOf(0x77);
+    const auto elsewhere = world.append(contact, world.programStream, vouch);
+    CHECK(judgment(world.all, elsewhere) == trust::Judgment{Standing::Refused, Reason::OutOfScope});
+    statement.signer.card = idOf(0x77);
+    CHECK(world.all.authority().strengthOf(statement) == sheet::Strength::CardNew); // as if nobody had vouched
     const auto tried =
         world.append(contact, world.programStream, world.grant(idOf(0x75), Role::Contact, deviceOf(0x76)));
     CHECK(judgment(world.all, tried) == trust::Judgment{Standing::Refused, Reason::RoleMayNotWrite});
