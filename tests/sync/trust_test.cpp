@@ -223,6 +223,14 @@ TEST_CASE("An instructor revokes in their own classes only", "[trust]")
     world.append(world.secondInstructor, world.studentId, revoke);
     CHECK(world.all.authority().limit(revoke.feed) == 0);
 
+    // Whom they granted themselves is theirs to revoke, whatever the class.
+    const keys::DeviceKey guest = deviceOf(0x7B);
+    world.append(stranger, idOf(0x7A), world.grant(idOf(0x7A), Role::Student, guest));
+    journal::Revoke own = revoke;
+    own.feed = world.feedOf(guest, idOf(0x7A));
+    world.append(stranger, idOf(0x7A), own);
+    CHECK(world.all.authority().limit(own.feed) == 0);
+
     journal::Revoke card;
     card.target = journal::KeyKind::Card;
     card.card = world.cardId;
