@@ -1,0 +1,31 @@
+#pragma once
+
+#include "sync/journal/feed.h"
+
+#include <functional>
+
+namespace peelpack::journal {
+
+/// An entry of a feed, read. Made from kept bytes only, so that it always succeeds.
+struct Decoded {
+    Position position;
+    EntryContext context;
+    std::uint16_t kind = 0;
+    Payload payload;
+    Link link;
+};
+
+/// `kept` is an entry of `feed` at `seq`.
+Decoded decode(const FeedId& feed, std::uint32_t seq, const KeptEntry& kept);
+
+/// The kind of a kept entry, without reading its payload.
+std::uint16_t kindOf(const KeptEntry& kept);
+
+/// Calls for the trunk's entries before `limit` whose kind `wanted` accepts (null: all), in order.
+void eachTrunkEntry(const Feed& feed, std::uint32_t limit, const std::function<bool(std::uint16_t)>& wanted,
+                    const std::function<void(const Decoded&)>& onEntry);
+/// Calls for every entry of every branch too.
+void eachEntry(const Feed& feed, const std::function<bool(std::uint16_t)>& wanted,
+               const std::function<void(const Decoded&)>& onEntry);
+
+} // namespace peelpack::journal

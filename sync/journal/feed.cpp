@@ -1,0 +1,266 @@
+#include "sync/journal/feed.h"
+
+#include <algorithm>
+#include <iterator>
+#include <utility>
+
+namespace peelpack::journal {
+namespace {
+
+/// A place between entries: after `at` entries of the segment.
+struct Cursor {
+    Segment* segment = nullptr;
+    std::size_t at = 0;
+    Link previous;
+};
+
+void findCursors(Segment& segment, std::uint32_t from, std::uint32_t seq, std::vector<Cursor>& found)
+{
+    // The entry before the place is at seq - 1.
+    const std::uint32_t end = from + static_cast<std::uint32_t>(segment.entries.size());
+    if (seq > from && seq <= end) {
+        const std::size_t at = seq - from;
+        found.push_back({&segment, at, segment.entries[at - 1].link});
+    } else if (seq > end) {
+        for (Segment& branch : segment.branches) {
+            findCursors(branch, end, seq, found);
+        }
+    }
+}
+
+const KeptEntry* findEntry(const Segment& segment, std::uint32_t from, std::uint32_t seq, const keys::Hash* hash)
+{
+    const std::uint32_t end = from + static_cast<std::uint32_t>(segment.entries.size());
+    if (seq < from) {
+        return nullptr;
+    }
+    if (seq < end) {
+        const KeptEntry& entry = segment.entries[seq - from];
+        return hash == nullptr || entry.link.hash == *hash ? &entry : nullptr;
+    }
+    for (const Segment& branch : segment.branches) {
+        if (const KeptEntry* entry = findEntry(branch, end, seq, hash)) {
+            return entry;
+        }
+    }
+    return nullptr;
+}
+
+const Link& firstLink(const Segment& branch)
+{
+    return branch.entries.front().link;
+}
+
+/// Calls for the first entry of everything that follows a cursor.
+template <class Visit>
+void eachFollower(const Cursor& cursor, const Visit& visit)
+{
+    if (cursor.at < cursor.segment->entries.size()) {
+        visit(cursor.segment->entries[cursor.at]);
+        return;
+    }
+    for (const Segment& branch : cursor.segment->branches) {
+        visit(branch.entries.front());
+    }
+}
+
+/// Keeps what FORMAT.md section 8 keeps, `forks` being how many are above this segment.
+void prune(Segment& segment, std::size_t forks)
+{
+    if (segment.branches.empty()) {
+        return;
+    }
+    std::sort(segment.branches.begin(), segment.branches.end(),
+              [](const Segment& a, const Segment& b) { return firstLink(a) < firstLink(b); });
+    const std::size_t most = forks < Feed::mostForks ? Feed::mostBranches : 1;
+    if (segment.branches.size() > most) {
+        segment.branches.erase(segment.branches.begin() + static_cast<std::ptrdiff_t>(most), segment.branches.end());
+    }
+    if (segment.branches.size() == 1) {
+        Segment only = std::move(segment.branches.front());
+        segment.entries.insert(segment.entries.end(), std::make_move_iterator(only.entries.begin()),
+                               std::make_move_iterator(only.entries.end()));
+        segment.branches = std::move(only.branches);
+        prune(segment, forks);
+        return;
+    }
+    for (Segment& branch : segment.branches) {
+        prune(branch, forks + 1);
+    }
+}
+
+/// True when the place had no follower, so that the entry only makes the feed longer.
+bool insert(const Cursor& cursor, KeptEntry entry)
+{
+    Segment& segment = *cursor.segment;
+    if (cursor.at == segment.entries.size() && segment.branches.empty()) {
+        segment.entries.push_back(std::move(entry));
+        return true;
+    }
+    if (cursor.at < segment.entries.size()) {
+        Segment rest;
+        const auto boundary = segment.entries.begin() + static_cast<std::ptrdiff_t>(cursor.at);
+        rest.entries.assign(std::make_move_iterator(boundary), std::make_move_iterator(segment.entries.end()));
+        rest.branches = std::move(segment.branches);
+        segment.entries.erase(boundary, segment.entries.end());
+        segment.branches.clear();
+        segment.branches.push_back(std::move(rest));
+    }
+    Segment branch;
+    branch.entries.push_back(std::move(entry));
+    segment.branches.push_back(std::move(branch));
+    return false;
+}
+
+void eachSegmentFrom(const Segment& segment, std::uint32_t from, const Feed::OnSegment& onSegment)
+{
+    onSegment(from, segment);
+    const std::uint32_t end = from + static_cast<std::uint32_t>(segment.entries.size());
+    for (const Segment& branch : segment.branches) {
+        eachSegmentFrom(branch, end, onSegment);
+    }
+}
+
+} // namespace
+
+const KeptEntry* Feed::find(std::uint32_t seq, const keys::Hash& hash) const
+{
+    return findEntry(m_trunk, 0, seq, &hash);
+}
+
+bool Feed::holdsAny(std::uint32_t seq) const
+{
+    return findEntry(m_trunk, 0, seq, nullptr) != nullptr;
+}
+
+void Feed::eachSegment(const OnSegment& onSegment) const
+{
+    eachSegmentFrom(m_trunk, 0, onSegment);
+}
+
+std::vector<ForkEvidence> Feed::evidence() const
+{
+    std::vector<ForkEvidence> found;
+    eachSegment([&](std::uint32_t from, const Segment& segment) {
+        if (segment.branches.size() > 1) {
+            const std::uint32_t seq = from + static_cast<std::uint32_t>(segment.entries.size());
+            found.push_back(
+                journal::evidence(m_id, seq, firstLink(segment.branches[0]), firstLink(segment.branches[1])));
+        }
+    });
+    return found;
+}
+
+/// The steps of apply(), which alone may change a feed.
+struct FeedFold {
+    const keys::VerifyKey& program;
+    const Offer& offer;
+    bool verifiedBefore;
+    Applied result;
+
+    void run()
+    {
+        const auto parts = takeApart(offer.entry);
+        if (!parts) {
+            result.reason = parts.reason();
+            return;
+        }
+        const std::vector<Cursor> cursors = places();
+        if (alreadyThere(cursors)) {
+            return;
+        }
+        const auto payload = decodePayload(parts.value().kind, parts.value().payload);
+        if (!payload) {
+            result.reason = payload.reason();
+            return;
+        }
+        if (cursors.empty()) {
+            result.verdict = Verdict::Gap;
+            result.reason = Reason::PredecessorMissing;
+            return;
+        }
+        const bool trustPlace = verifiedBefore && cursors.size() == 1;
+        const auto fitting = std::find_if(cursors.begin(), cursors.end(), [&](const Cursor& cursor) {
+            result.link = linkAfter(cursor, parts.value());
+            return trustPlace || verifyHead(result.feed.id(), offer.seq, result.link);
+        });
+        if (fitting == cursors.end()) {
+            result.reason = Reason::BadSignature;
+            result.link = {};
+            return;
+        }
+        // An attestation or evidence inside is checked once the device's own signature is known to hold.
+        const Reason fault =
+            verifiedBefore ? Reason::None : placeFault(program, result.feed.id(), parts.value().kind, payload.value());
+        if (fault != Reason::None) {
+            result.reason = fault;
+            result.link = {};
+            return;
+        }
+        take(*fitting);
+    }
+
+    std::vector<Cursor> places()
+    {
+        std::vector<Cursor> cursors;
+        if (offer.seq == 0) {
+            cursors.push_back({&result.feed.m_trunk, 0, Link{}});
+        } else {
+            findCursors(result.feed.m_trunk, 0, offer.seq, cursors);
+        }
+        if (offer.after) {
+            std::erase_if(cursors, [&](const Cursor& cursor) { return cursor.previous != *offer.after; });
+        }
+        return cursors;
+    }
+
+    bool alreadyThere(const std::vector<Cursor>& cursors)
+    {
+        for (const Cursor& cursor : cursors) {
+            eachFollower(cursor, [&](const KeptEntry& entry) {
+                if (std::equal(entry.bytes.begin(), entry.bytes.end(), offer.entry.begin(), offer.entry.end())) {
+                    result.verdict = Verdict::Known;
+                    result.link = entry.link;
+                }
+            });
+        }
+        return result.verdict == Verdict::Known;
+    }
+
+    [[nodiscard]] Link linkAfter(const Cursor& cursor, const EntryParts& parts) const
+    {
+        return {entryHash(program, {result.feed.id(), offer.seq, cursor.previous}, parts.body), parts.signature};
+    }
+
+    void take(const Cursor& cursor)
+    {
+        eachFollower(cursor, [&](const KeptEntry& entry) {
+            result.evidence = evidence(result.feed.id(), offer.seq, entry.link, result.link);
+        });
+        KeptEntry kept{{offer.entry.begin(), offer.entry.end()}, result.link};
+        if (insert(cursor, std::move(kept))) {
+            result.verdict = Verdict::Taken;
+            return;
+        }
+        prune(result.feed.m_trunk, 0);
+        result.verdict = Verdict::Forked;
+        result.reason =
+            result.feed.find(offer.seq, result.link.hash) != nullptr ? Reason::RecordForked : Reason::BranchNotKept;
+    }
+};
+
+Applied apply(Feed feed, const keys::VerifyKey& program, const Offer& offer)
+{
+    FeedFold fold{program, offer, false, {std::move(feed), Verdict::Refused, Reason::None, {}, std::nullopt}};
+    fold.run();
+    return std::move(fold.result);
+}
+
+Applied applyKept(Feed feed, const keys::VerifyKey& program, const Offer& offer)
+{
+    FeedFold fold{program, offer, true, {std::move(feed), Verdict::Refused, Reason::None, {}, std::nullopt}};
+    fold.run();
+    return std::move(fold.result);
+}
+
+} // namespace peelpack::journal

@@ -1,0 +1,36 @@
+#pragma once
+
+#include "sync/journal/program_payloads.h"
+#include "sync/journal/reason.h"
+#include "sync/journal/sheet_payloads.h"
+
+#include <variant>
+
+namespace peelpack::journal {
+
+/// A payload of a kind that this version does not know. Its bytes stay in the entry.
+struct Unread {
+    bool operator==(const Unread&) const = default;
+};
+
+/// What an entry says.
+using Payload = std::variant<Unread, Grant, Revoke, Vouch, Policy, SheetOpened, HeadChanged, Withdrawn, Attestation,
+                             Logged, ReviewAsked, HandOverEnded, Declined, Initial, Return, ReviewAccepted, Amend,
+                             Refile, Void, Complete, Receipt, CardStatement, ForkFound, Admit>;
+
+/// What the writer of an entry puts into it; bytes as FORMAT.md sections 3 and 4. A reason when a reader would refuse
+/// them: nothing is ever signed that does not read back. Unread has no bytes and is refused.
+Checked<keys::Bytes> encode(const Payload& payload);
+
+/// From bytes that may be hostile; bounded by their length. Unread for a kind that this version does not know.
+Checked<Payload> decodePayload(std::uint16_t kind, keys::ByteView bytes);
+
+bool isKnown(std::uint16_t kind);
+/// In which streams a kind may stand. Unknown kinds: both.
+bool belongsInProgramStream(std::uint16_t kind);
+bool belongsInStudentStream(std::uint16_t kind);
+
+/// The part that all instructor actions on a sheet share; null for every other payload.
+const Act* actOf(const Payload& payload);
+
+} // namespace peelpack::journal

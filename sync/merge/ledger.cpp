@@ -1,0 +1,262 @@
+#include "sync/merge/ledger.h"
+
+#include "sync/keys/card.h"
+
+#include <algorithm>
+
+namespace peelpack::merge {
+
+using journal::FeedId;
+using journal::Reason;
+using journal::Verdict;
+
+const journal::Feed* Ledger::feed(const FeedId& id) const
+{
+    const auto found = m_feeds.find(id);
+    return found == m_feeds.end() ? nullptr : &found->second;
+}
+
+journal::Place Ledger::next(const FeedId& id) const
+{
+    const journal::Feed* held = feed(id);
+    return held == nullptr ? journal::Place{id, 0, {}} : held->next();
+}
+
+trust::Authority Ledger::authority() const
+{
+    return trust::Authority::workOut(m_program, m_certificates, m_feeds);
+}
+
+/// The steps of take(), which alone may change a ledger.
+struct LedgerFold {
+    Ledger ledger;
+    TakeReport report;
+    bool verifiedBefore = false;
+
+    Reason takeCertificates(const std::vector<keys::ByteView>& certificates)
+    {
+        auto& held = ledger.m_certificates;
+        for (const keys::ByteView bytes : certificates) {
+            auto certificate = trust::readCertificate(ledger.m_program, bytes);
+            if (!certificate) {
+                return certificate.reason();
+            }
+            const auto place =
+                std::lower_bound(held.begin(), held.end(), certificate.value().bytes,
+                                 [](const trust::Certificate& a, const keys::Bytes& b) { return a.bytes < b; });
+            if (place == held.end() || place->bytes != certificate.value().bytes) {
+                if (held.size() >= Ledger::mostCertificates) {
+                    return Reason::TooMany;
+                }
+                held.insert(place, std::move(certificate).value());
+                ++report.certificates;
+            }
+        }
+        return Reason::None;
+    }
+
+    void takeRun(const Run& run)
+    {
+        if (run.entries.empty()) {
+            return;
+        }
+        const auto [place, isNew] = ledger.m_feeds.try_emplace(run.feed, run.feed);
+        std::optional<journal::Link> after;
+        for (std::size_t i = 0; i < run.entries.size(); ++i) {
+            const auto seq = static_cast<std::uint32_t>(run.from + i);
+            const auto fold = verifiedBefore ? journal::applyKept : journal::apply;
+            journal::Applied applied = fold(std::move(place->second), ledger.m_program, {seq, run.entries[i], after});
+            place->second = std::move(applied.feed);
+            after = applied.link;
+            if (applied.verdict == Verdict::Known) {
+                ++report.known;
+                continue;
+            }
+            if (applied.verdict == Verdict::Taken) {
+                ++report.taken;
+                continue;
+            }
+            report.findings.push_back({run.feed, seq, applied.verdict, applied.reason, applied.evidence});
+            if (applied.verdict == Verdict::Forked && applied.reason == Reason::RecordForked) {
+                ++report.taken;
+                continue;
+            }
+            report.gap = report.gap || applied.verdict == Verdict::Gap;
+            break;
+        }
+        if (place->second.count() == 0 && !place->second.forked()) {
+            ledger.m_feeds.erase(place);
+        }
+    }
+
+    [[nodiscard]] bool flooded(std::size_t feedsBefore) const
+    {
+        if (ledger.m_feeds.size() == feedsBefore || ledger.m_feeds.size() <= Ledger::mostUnknownFeeds) {
+            return false;
+        }
+        const trust::Authority authority = ledger.authority();
+        const auto unknown = std::count_if(ledger.m_feeds.begin(), ledger.m_feeds.end(), [&](const auto& item) {
+            return authority.holder(item.first.device) == nullptr;
+        });
+        return static_cast<std::size_t>(unknown) > Ledger::mostUnknownFeeds;
+    }
+};
+
+journal::Checked<Taken> take(Ledger ledger, const Batch& batch)
+{
+    const std::size_t feedsBefore = ledger.feeds().size();
+    LedgerFold fold{std::move(ledger), {}, false};
+    if (const Reason reason = fold.takeCertificates(batch.certificates); reason != Reason::None) {
+        return reason;
+    }
+    const auto wrongHead = std::find_if(batch.heads.begin(), batch.heads.end(), [](const StatedHead& head) {
+        return head.count == 0 || !journal::verifyHead(head.feed, head.count - 1, head.link);
+    });
+    if (wrongHead != batch.heads.end()) {
+        return Reason::BadSignature;
+    }
+    for (const Run& run : batch.runs) {
+        fold.takeRun(run);
+    }
+    if (fold.flooded(feedsBefore)) {
+        return Reason::TooManyFeeds;
+    }
+    return Taken{std::move(fold.ledger), std::move(fold.report)};
+}
+
+journal::Checked<Ledger> reopen(const keys::VerifyKey& program, const Batch& kept)
+{
+    LedgerFold fold{Ledger(program), {}, true};
+    if (const Reason reason = fold.takeCertificates(kept.certificates); reason != Reason::None) {
+        return reason;
+    }
+    for (const Run& run : kept.runs) {
+        fold.takeRun(run);
+    }
+    for (const Finding& finding : fold.report.findings) {
+        if (finding.reason != Reason::RecordForked) {
+            return finding.reason;
+        }
+    }
+    if (contents(fold.ledger).heads != kept.heads) {
+        return Reason::BadDigest;
+    }
+    return std::move(fold.ledger);
+}
+
+TakenAll takeAll(Ledger ledger, std::span<const Batch> batches)
+{
+    TakenAll result{std::move(ledger), std::vector<TakeReport>(batches.size()), {}};
+    for (bool again = true; again;) {
+        again = false;
+        result.unusable.clear();
+        for (std::size_t i = 0; i < batches.size(); ++i) {
+            auto taken = take(result.ledger, batches[i]);
+            if (!taken) {
+                result.unusable.emplace_back(i, taken.reason());
+                continue;
+            }
+            Taken step = std::move(taken).value();
+            result.ledger = std::move(step.ledger);
+            again = again || step.report.news();
+            result.reports[i].taken += step.report.taken;
+            result.reports[i].certificates += step.report.certificates;
+            result.reports[i].known = step.report.known;
+            result.reports[i].gap = step.report.gap;
+            for (const Finding& finding : step.report.findings) {
+                if (std::find(result.reports[i].findings.begin(), result.reports[i].findings.end(), finding) ==
+                    result.reports[i].findings.end()) {
+                    result.reports[i].findings.push_back(finding);
+                }
+            }
+        }
+    }
+    return result;
+}
+
+namespace {
+
+bool concernsOther(const trust::Certificate& certificate, const keys::Id& student, const keys::Id& programStream)
+{
+    if (const auto* revoked = std::get_if<trust::DirectorRevoked>(&certificate.content)) {
+        return revoked->feed.stream != programStream && revoked->feed.stream != student;
+    }
+    if (const auto* completion = std::get_if<trust::Completion>(&certificate.content)) {
+        return completion->student != student;
+    }
+    return false;
+}
+
+void addFeed(Batch& batch, const journal::Feed& feed)
+{
+    feed.eachSegment([&](std::uint32_t from, const journal::Segment& segment) {
+        if (segment.entries.empty()) {
+            return;
+        }
+        Run run{feed.id(), from, {}};
+        run.entries.reserve(segment.entries.size());
+        for (const journal::KeptEntry& entry : segment.entries) {
+            run.entries.emplace_back(entry.bytes);
+        }
+        if (segment.branches.empty()) {
+            const auto count = static_cast<std::uint32_t>(from + segment.entries.size());
+            batch.heads.push_back({feed.id(), count, segment.entries.back().link});
+        }
+        batch.runs.push_back(std::move(run));
+    });
+}
+
+} // namespace
+
+Batch contents(const Ledger& ledger, const std::optional<keys::Id>& student)
+{
+    const keys::Id programStream = keys::programStream(ledger.program());
+    Batch batch;
+    for (const trust::Certificate& certificate : ledger.certificates()) {
+        if (!student || !concernsOther(certificate, *student, programStream)) {
+            batch.certificates.emplace_back(certificate.bytes);
+        }
+    }
+    for (const auto& [id, feed] : ledger.feeds()) {
+        if (!student || id.stream == *student || id.stream == programStream) {
+            addFeed(batch, feed);
+        }
+    }
+    std::sort(batch.heads.begin(), batch.heads.end());
+    return batch;
+}
+
+Batch contentsWithout(const Ledger& ledger, const keys::VerifyKey& device)
+{
+    Batch batch = contents(ledger);
+    std::erase_if(batch.runs, [&](const Run& run) { return run.feed.device == device; });
+    std::erase_if(batch.heads, [&](const StatedHead& head) { return head.feed.device == device; });
+    return batch;
+}
+
+Batch newsFor(const Batch& batch, std::span<const StatedHead> theirs)
+{
+    Batch news{batch.certificates, batch.heads, {}};
+    for (const Run& run : batch.runs) {
+        // What they have is sure only where their head is one of ours: then everything before it is theirs too.
+        std::uint32_t have = run.from;
+        for (const StatedHead& head : theirs) {
+            const bool inRun =
+                head.feed == run.feed && head.count > run.from && head.count - run.from <= run.entries.size();
+            if (inRun) {
+                const keys::ByteView entry = run.entries[head.count - run.from - 1];
+                const auto signature = keys::Signature::from(entry.last(keys::Signature::size));
+                if (signature == head.link.signature) {
+                    have = std::max(have, head.count);
+                }
+            }
+        }
+        if (have - run.from < run.entries.size()) {
+            const auto skip = static_cast<std::ptrdiff_t>(have - run.from);
+            news.runs.push_back({run.feed, have, {run.entries.begin() + skip, run.entries.end()}});
+        }
+    }
+    return news;
+}
+
+} // namespace peelpack::merge
