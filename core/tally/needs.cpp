@@ -1,34 +1,17 @@
 #include "core/tally/placement.h"
 
+#include "core/tally/placement_terms.h"
+
 #include <algorithm>
 #include <tuple>
 #include <utility>
 
 namespace peelpack::tally {
-namespace {
 
 using catalogue::Category;
 using catalogue::categoryAt;
 using catalogue::categoryCount;
 using sheet::Role;
-
-/// The least number from `from` to `to` for which it holds; it is known to hold for `to`, and for all above one that
-/// holds.
-template <class Holds>
-std::uint32_t leastThat(std::uint32_t from, std::uint32_t to, const Holds& holds)
-{
-    while (from < to) {
-        const std::uint32_t middle = from + (to - from) / 2;
-        if (holds(middle)) {
-            to = middle;
-        } else {
-            from = middle + 1;
-        }
-    }
-    return from;
-}
-
-} // namespace
 
 std::vector<Need> Placer::needs(std::span<const Item> items, const Placement& placement)
 {
@@ -170,7 +153,7 @@ std::uint32_t Placer::neededByBranching(Category category, Role role, std::int32
     if (!mightRaise(most)) {
         return 0;
     }
-    const std::uint32_t bound = leastThat(1, most, mightRaise);
+    const std::uint32_t bound = leastThat(std::uint32_t{1}, most, mightRaise);
     if (raises(bound)) {
         return bound;
     }

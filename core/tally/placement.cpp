@@ -1,5 +1,7 @@
 #include "core/tally/placement.h"
 
+#include "core/tally/placement_terms.h"
+
 #include <algorithm>
 #include <cassert>
 #include <utility>
@@ -99,17 +101,7 @@ std::int32_t Placer::seatsToReach(const Value& top, std::int32_t most)
     if (most == 0 || !reaches(most - 1)) {
         return most; // usually all of them are needed
     }
-    std::int32_t low = 0;
-    std::int32_t high = most - 1;
-    while (low < high) {
-        const std::int32_t middle = low + (high - low) / 2;
-        if (reaches(middle)) {
-            high = middle;
-        } else {
-            low = middle + 1;
-        }
-    }
-    return high;
+    return leastThat(0, most - 1, reaches);
 }
 
 /// Over the choices of specialties, the most promising first. Where nothing branches, all that reach the optimum become
@@ -125,13 +117,11 @@ Value Placer::solveOverSpread()
     Choices bestChoices;
     std::int32_t seats = -1;
     std::int32_t mustFill = -1; // not yet known
-    bool boundReached = false;
     for (const PlacementModel::SpreadChoice& choice : m_spreadChoices) {
         if (choice.reservedSeats != seats) {
             seats = choice.reservedSeats;
             bound = boundFor(seats, open);
             top = m_leafCount == 0 ? bound : top;
-            boundReached = false;
         }
         if (m_leafCount > 0 && bound < best) {
             break;
@@ -144,10 +134,9 @@ Value Placer::solveOverSpread()
             }
         }
         if (m_leafCount > 0 && bound == best) {
-            if (!boundReached && !m_relaxed) {
+            if (!m_relaxed) {
                 m_relaxed = open; // holds all that is untried from here on
             }
-            boundReached = true;
             m_untried.push_back(choice);
             continue;
         }

@@ -23,4 +23,20 @@ constexpr std::size_t at(sheet::Role role)
     return static_cast<std::size_t>(role);
 }
 
+/// The least number from `from` to `to` for which it holds; it is known to hold for `to`, and for all above one that
+/// holds.
+template <class Number, class Holds>
+Number leastThat(Number from, Number to, const Holds& holds)
+{
+    while (from < to) {
+        const Number middle = from + (to - from) / 2;
+        if (holds(middle)) {
+            to = middle;
+        } else {
+            from = middle + 1;
+        }
+    }
+    return from;
+}
+
 } // namespace peelpack::tally

@@ -2,8 +2,11 @@
 
 #include "core/base/text.h"
 #include "platform/cli/output.h"
+#include "platform/files/requirement_json.h"
 #include "platform/files/resources.h"
 #include "platform/files/text_file.h"
+
+#include <utility>
 
 namespace peelpack::cli {
 namespace {
@@ -49,11 +52,20 @@ base::Result<catalogue::Catalogue> catalogueFor(const Arguments& arguments)
                       base::Error{laid.error().code, *file + ": " + laid.error().sentence});
 }
 
-base::Result<sheet::SheetReader::Reading> readCaseFile(const std::string& file, const catalogue::Catalogue& catalogue,
-                                                       bool progress)
+base::Result<CaseInput> readCaseInput(const Arguments& arguments)
 {
-    Progress shown(progress);
-    sheet::SheetReader reader(catalogue, files::normalized);
+    const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments);
+    if (!catalogue) {
+        return catalogue.error();
+    }
+    base::Result<requirement::RequirementSet> set =
+        files::requirementSet(arguments.value("set").value_or(files::usualSetId));
+    if (!set) {
+        return set.error();
+    }
+    const std::string& file = arguments.operands.front();
+    Progress shown(arguments.has("progress"));
+    sheet::SheetReader reader(catalogue.value(), files::normalized);
     const base::Result<std::size_t> read = files::readPieces(file, [&](std::string_view piece) {
         shown.show("rows read:", reader.rowsSeen());
         return reader.feed(piece);
@@ -65,7 +77,7 @@ base::Result<sheet::SheetReader::Reading> readCaseFile(const std::string& file, 
     if (!reading) {
         return base::Error{reading.error().code, file + ": " + reading.error().sentence};
     }
-    return reading;
+    return CaseInput{file, std::move(set).value(), std::move(reading).value()};
 }
 
 void complainOf(const std::string& file, const sheet::ReadReport& report)

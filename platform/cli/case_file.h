@@ -2,6 +2,7 @@
 
 #include "core/base/result.h"
 #include "core/catalogue/catalogue.h"
+#include "core/requirement/requirement_set.h"
 #include "core/sheet/sheet_reader.h"
 #include "platform/cli/arguments.h"
 
@@ -16,9 +17,16 @@ OptionSpec catalogueOption();
 /// The shipped catalogue with the table of --catalogue, if given, laid over it.
 base::Result<catalogue::Catalogue> catalogueFor(const Arguments& arguments);
 
-/// Reads a whole case-sheet file, showing progress. The error names the file.
-base::Result<sheet::SheetReader::Reading> readCaseFile(const std::string& file, const catalogue::Catalogue& catalogue,
-                                                       bool progress);
+/// What `role` and `tally` work on.
+struct CaseInput {
+    std::string file;
+    requirement::RequirementSet set;
+    sheet::SheetReader::Reading reading;
+};
+
+/// Reads the file that the first operand names, under --catalogue and --set, showing progress. The error names the
+/// file.
+base::Result<CaseInput> readCaseInput(const Arguments& arguments);
 
 /// Refusals and warnings as lines on standard error: file, line, column, reason, mend.
 void complainOf(const std::string& file, const sheet::ReadReport& report);

@@ -4,8 +4,6 @@
 #include "platform/cli/case_file.h"
 #include "platform/cli/exit_code.h"
 #include "platform/cli/output.h"
-#include "platform/files/requirement_json.h"
-#include "platform/files/resources.h"
 
 #include <algorithm>
 
@@ -78,38 +76,27 @@ void printJson(Output& out, const sheet::SheetReader::Reading& reading, const re
 
 int run(const Arguments& arguments)
 {
-    const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments);
-    const base::Result<requirement::RequirementSet> set =
-        files::requirementSet(arguments.value("set").value_or(files::usualSetId));
-    for (const base::Error* error : {catalogue ? nullptr : &catalogue.error(), set ? nullptr : &set.error()}) {
-        if (error != nullptr) {
-            complain(error->sentence);
-            return exitCodeOf(error->code);
-        }
+    const base::Result<CaseInput> input = readCaseInput(arguments);
+    if (!input) {
+        complain(input.error().sentence);
+        return exitCodeOf(input.error().code);
     }
-    const std::string& file = arguments.operands.front();
-    const base::Result<sheet::SheetReader::Reading> reading =
-        readCaseFile(file, catalogue.value(), arguments.has("progress"));
-    if (!reading) {
-        complain(reading.error().sentence);
-        return exitCodeOf(reading.error().code);
-    }
-    const sheet::ReadReport& report = reading.value().report;
+    const auto& [file, set, reading] = input.value();
     Output out;
     if (arguments.has("json")) {
-        printJson(out, reading.value(), set.value());
+        printJson(out, reading, set);
     } else {
-        printText(out, reading.value().book, set.value());
+        printText(out, reading.book, set);
     }
     out.flush();
     if (!arguments.has("json")) {
-        complainOf(file, report);
+        complainOf(file, reading.report);
     }
     if (out.failed()) {
         complain("Cannot write standard output.");
         return CannotReadOrWrite;
     }
-    return report.refused.empty() ? Done : BadUsageOrInput;
+    return reading.report.refused.empty() ? Done : BadUsageOrInput;
 }
 
 } // namespace

@@ -6,8 +6,6 @@
 #include "platform/cli/output.h"
 #include "platform/cli/tally_json.h"
 #include "platform/cli/tally_text.h"
-#include "platform/files/requirement_json.h"
-#include "platform/files/resources.h"
 
 #include <algorithm>
 #include <optional>
@@ -88,31 +86,24 @@ bool printStudents(Output& out, const sheet::SheetBook& book, const requirement:
 int run(const Arguments& arguments)
 {
     const base::Result<Options> options = optionsFrom(arguments);
-    const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments);
-    const base::Result<requirement::RequirementSet> set =
-        files::requirementSet(arguments.value("set").value_or(files::usualSetId));
-    for (const base::Error* error : {options ? nullptr : &options.error(), catalogue ? nullptr : &catalogue.error(),
-                                     set ? nullptr : &set.error()}) {
-        if (error != nullptr) {
-            complain(error->sentence);
-            return exitCodeOf(error->code);
-        }
+    if (!options) {
+        complain(options.error().sentence);
+        return exitCodeOf(options.error().code);
     }
-    const std::string& file = arguments.operands.front();
+    const base::Result<CaseInput> input = readCaseInput(arguments);
+    if (!input) {
+        complain(input.error().sentence);
+        return exitCodeOf(input.error().code);
+    }
+    const auto& [file, set, reading] = input.value();
+    const sheet::ReadReport& report = reading.report;
     const std::optional<std::string>& only = options.value().student;
-    const base::Result<sheet::SheetReader::Reading> reading =
-        readCaseFile(file, catalogue.value(), arguments.has("progress"));
-    if (!reading) {
-        complain(reading.error().sentence);
-        return exitCodeOf(reading.error().code);
-    }
-    const sheet::ReadReport& report = reading.value().report;
     if (arguments.has("strict") && !report.refused.empty()) {
         complainOf(file, report);
         complain("--strict: the file is refused.");
         return BadUsageOrInput;
     }
-    const std::vector<sheet::BookStudent>& students = reading.value().book.students();
+    const std::vector<sheet::BookStudent>& students = reading.book.students();
     if (only && std::none_of(students.begin(), students.end(),
                              [&](const sheet::BookStudent& student) { return student.name == *only; })) {
         complain("There is no student \"" + *only + "\" in " + file + ".");
@@ -120,18 +111,17 @@ int run(const Arguments& arguments)
     }
     Output out;
     if (options.value().json) {
-        out << "{\"set\": " << nlohmann::json(set.value().id).dump() << ", \"level\": \"" << id(options.value().level)
+        out << "{\"set\": " << nlohmann::json(set.id).dump() << ", \"level\": \"" << id(options.value().level)
             << "\", \"refused\": " << findingsJson(report.refused).dump()
             << ", \"warnings\": " << findingsJson(report.warnings).dump() << ",\n \"students\": [";
     }
-    const bool allComplete =
-        printStudents(out, reading.value().book, set.value(), options.value(), arguments.has("progress"));
+    const bool allComplete = printStudents(out, reading.book, set, options.value(), arguments.has("progress"));
     if (options.value().json) {
         out << "]}\n";
-    } else if (reading.value().book.students().empty()) {
+    } else if (reading.book.students().empty()) {
         out << "There are no case sheets in " << file << ".\n";
     } else {
-        out << tallyFooter(set.value(), options.value().level);
+        out << tallyFooter(set, options.value().level);
     }
     out.flush();
     if (!options.value().json) {
