@@ -10,6 +10,8 @@
 
 #include <QDir>
 
+#include <nlohmann/json.hpp>
+
 #include <set>
 
 namespace peelpack::cli {
@@ -86,6 +88,15 @@ int run(const Arguments& arguments)
         }
     }
     Output out;
+    if (arguments.has("json")) {
+        nlohmann::ordered_json names = nlohmann::ordered_json::array();
+        for (const DemoFile& file : files.value()) {
+            names.push_back(file.name);
+        }
+        out << nlohmann::ordered_json{{"folder", folder}, {"files", std::move(names)}}.dump() << "\n";
+        out.flush();
+        return out.failed() ? CannotReadOrWrite : Done;
+    }
     out << "Made an invented program in " << folder << ":\n\n"
         << about << "\nTry: peelpack tally " << folder << "/spring-class.csv --brief\n";
     out.flush();

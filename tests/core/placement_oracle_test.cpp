@@ -1,6 +1,8 @@
 #include "tests/support/catch.h"
 
-#include "core/tally/placement.h"
+#include "core/sheet/sheet_reader.h"
+#include "core/tally/tally.h"
+#include "platform/files/resources.h"
 #include "tests/support/glpk_oracle.h"
 #include "tests/support/placement_search.h"
 #include "tests/support/random_history.h"
@@ -15,6 +17,7 @@ namespace {
 
 constexpr std::uint32_t parts = 4;
 constexpr std::uint32_t historiesOfPart = 510;
+constexpr std::uint32_t filesOfPart = 120;
 
 std::uint32_t part()
 {
@@ -53,5 +56,42 @@ TEST_CASE("Placement equals the integer program", "[placement][oracle]")
             logged.push_back(item.asLogged());
         }
         requireEqual(set, logged);
+    }
+}
+
+// The whole way from a file of several students, with canceled sheets, joined rows and joined sheets.
+TEST_CASE("Tallies of a file equal the integer program", "[tally][oracle]")
+{
+    const catalogue::Catalogue catalogue = files::shippedCatalogue().value();
+    const char* const ids[] = {"cap15", "spread10", "cap15-four", "spread10-140"};
+    for (std::uint32_t i = 0; i < filesOfPart; ++i) {
+        const std::uint32_t seed = i * parts + part();
+        support::Dice dice(seed + 5'000);
+        const support::RandomFile file = support::randomFile(dice, 200);
+        const requirement::RequirementSet set = support::shippedSet(ids[seed % 4]);
+        sheet::SheetReader reader(catalogue);
+        reader.feed(file.csv);
+        const base::Result<sheet::SheetReader::Reading> reading = reader.finish();
+        REQUIRE(reading.ok());
+        REQUIRE(reading.value().report.refused.empty());
+        const sheet::SheetBook& book = reading.value().book;
+        tally::Tallier tallier(set, tally::Level::Recorded);
+        std::size_t student = 0;
+        for (std::size_t known = 0; known < file.students.size(); ++known) {
+            CAPTURE(seed, file.students[known]);
+            const tally::Value expected = support::bestByIntegerProgram(set, file.items[known]);
+            if (student == book.students().size() || book.students()[student].name != file.students[known]) {
+                CHECK(file.items[known].empty()); // a student without a sheet is not in the book
+                continue;
+            }
+            const tally::StudentTally tally = tallier.tally(book, book.students()[student++], {true, true, false});
+            CHECK(tally.best.value == expected);
+            std::vector<tally::Item> logged;
+            for (const tally::Item& item : file.items[known]) {
+                logged.push_back(item.asLogged());
+            }
+            CHECK(tally.asLogged.value == support::bestByIntegerProgram(set, logged));
+        }
+        CHECK(student == book.students().size());
     }
 }

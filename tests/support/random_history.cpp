@@ -75,6 +75,55 @@ std::vector<tally::Item> randomItems(Dice& dice, std::uint32_t mostSheets)
     return items;
 }
 
+RandomFile randomFile(Dice& dice, std::uint32_t mostSheets)
+{
+    constexpr const char* marksByRole[] = {"Y,Y,NA,Y,Y,N,N,Y,N,NA", "Y,N,Y,Y,NA,N,Y,N,N,N", "Y,N,Y,Y,Y,N,NA,N,N,N"};
+    constexpr const char* unmarked = "Y,Y,Y,Y,Y,Y,,N,N,N";
+    RandomFile file;
+    file.csv =
+        "sheet,date,student,procedure,categories,verify,setup,counts,pass,technique,sponge,suction,cut,retract,camera,"
+        "operation,one_pathology,canceled\r\n";
+    const std::uint32_t students = 1 + dice.below(4);
+    for (std::uint32_t student = 0; student < students; ++student) {
+        file.students.push_back("Student " + std::to_string(student));
+        std::vector<tally::Item>& items = file.items.emplace_back();
+        const std::uint32_t sheets = dice.below(mostSheets + 1);
+        const std::uint32_t variety = 2 + dice.below(10);
+        std::uint32_t operation = 0;
+        for (std::uint32_t sheet = 0; sheet < sheets; ++sheet) {
+            // The same operation names recur among students, who do not share operations.
+            const bool joinsThePrevious = sheet % 7 == 3 && dice.chance(40);
+            operation += joinsThePrevious ? 0 : 1;
+            const std::uint32_t role = dice.chance(60) ? 0 : (dice.chance(85) ? 1 : 2);
+            const bool canceled = dice.chance(4);
+            const bool complete = !dice.chance(4);
+            std::uint32_t procedures = 1;
+            while (procedures < 4 && dice.chance(20)) {
+                ++procedures;
+            }
+            CategoryList joined;
+            for (std::uint32_t i = 0; i < procedures; ++i) {
+                const bool isJoined = procedures > 1 && i < 2 && sheet % 3 == 0;
+                const CategoryList categories = randomCategories(dice, variety);
+                std::string cell;
+                for (const Category category : categories) {
+                    cell += (cell.empty() ? "" : "|") + std::string(id(category));
+                    joined.add(category);
+                }
+                file.csv += "s" + std::to_string(1000 + sheet) + ",2026-03-" + std::to_string(10 + sheet % 20) + "," +
+                            file.students.back() + ",Thing," + cell + "," + (complete ? marksByRole[role] : unmarked) +
+                            ",op" + std::to_string(operation) + "," + (isJoined ? "1" : "") + "," +
+                            (canceled ? "Y" : "") + "\r\n";
+                if (!complete || canceled || role == 2 || (isJoined && i == 0)) {
+                    continue; // counts nowhere, or with the next row
+                }
+                items.push_back(itemOf(isJoined ? joined : categories, role, false, operation));
+            }
+        }
+    }
+    return file;
+}
+
 requirement::RequirementSet randomSet(Dice& dice)
 {
     while (true) {

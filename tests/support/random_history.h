@@ -5,6 +5,7 @@
 
 #include <cstdint>
 #include <random>
+#include <string>
 #include <vector>
 
 namespace peelpack::support {
@@ -26,6 +27,15 @@ private:
 /// operation with other roles, joined rows, the categories apart, assisting. By operation; not more than that is in
 /// order.
 std::vector<tally::Item> randomItems(Dice& dice, std::uint32_t mostSheets);
+
+/// A case-sheet file of several students, and what each of them must come to as items, made alongside and not from the
+/// file: observations, unmarked and canceled sheets, joined rows, sheets joined to one operation, the categories apart.
+struct RandomFile {
+    std::string csv;
+    std::vector<std::string> students;           ///< in the order of their names
+    std::vector<std::vector<tally::Item>> items; ///< by student; those that can count nowhere are left out
+};
+RandomFile randomFile(Dice& dice, std::uint32_t mostSheets);
 
 /// A valid set with up to eight targets, caps, a spread and limits, as odd as the rules allow.
 requirement::RequirementSet randomSet(Dice& dice);
