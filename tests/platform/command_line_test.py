@@ -99,6 +99,20 @@ class CommandLine(unittest.TestCase):
         data = json.loads(run("tally", path, "--set", "spread10", "--json").stdout)
         self.assertEqual(data["students"][0]["best"]["counted"], 120)
 
+    def test_worked_values_of_the_counting_rules(self):
+        folder = os.path.join(os.path.dirname(__file__), "..", "..", "fixtures", "tallies")
+        with open(os.path.join(folder, "expected.tsv"), encoding="utf-8") as table:
+            lines = table.read().splitlines()[1:]
+        self.assertGreaterEqual(len(lines), 15)
+        for line in lines:
+            name, requirements, counted, first_scrub, as_logged = line.split("\t")
+            with self.subTest(line):
+                done = run("tally", os.path.join(folder, name + ".csv"), "--set", requirements, "--json")
+                self.assertEqual(done.returncode, 0, done.stderr)
+                student = json.loads(done.stdout)["students"][0]
+                self.assertEqual((student["best"]["counted"], student["best"]["firstScrub"], student["asLogged"]["counted"]),
+                                 (int(counted), int(first_scrub), int(as_logged)))
+
     def test_refused_rows_are_named_and_the_rest_counts(self):
         text = HEADER + self.rows(2) + f"s8,2026-02-30,Ines,Thing,eye,{YES},,,\n" + f"s9,2026-03-12,Ines,Thing,foot,{YES},,,\n"
         data = self.tally(text, code=2)
