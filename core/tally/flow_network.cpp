@@ -215,39 +215,58 @@ FlowNetwork::Amount FlowNetwork::runFlowOnly()
     return pushAll();
 }
 
-bool FlowNetwork::tryCycle(Arc arc)
+/// Breadth first over arcs with room; m_cameBy then leads back from `to`.
+bool FlowNetwork::search(Node from, Node to, Arc except, bool tightOnly)
 {
-    const Node start = m_to[at(arc)];
-    const Node goal = m_to[at(arc) ^ 1U];
-    if (m_residual[at(arc)] <= 0 || !tight(arc, goal)) {
-        return false;
-    }
     std::fill(m_mark.begin(), m_mark.end(), std::uint8_t{0});
-    m_queue.assign(1, start);
-    m_mark[at(start)] = 1;
-    for (std::size_t head = 0; head < m_queue.size() && m_mark[at(goal)] == 0; ++head) {
+    m_queue.assign(1, from);
+    m_mark[at(from)] = 1;
+    for (std::size_t head = 0; head < m_queue.size() && m_mark[at(to)] == 0; ++head) {
         const Node node = m_queue[head];
         for (std::int32_t i = m_first[at(node)]; i < m_first[at(node) + 1]; ++i) {
             const Arc step = m_arcs[at(i)];
-            const Node to = m_to[at(step)];
-            if (m_residual[at(step)] > 0 && m_mark[at(to)] == 0 && step != (arc ^ 1) && tight(step, node)) {
-                m_mark[at(to)] = 1;
-                m_cameBy[at(to)] = step;
-                m_queue.push_back(to);
+            const Node next = m_to[at(step)];
+            if (m_residual[at(step)] > 0 && m_mark[at(next)] == 0 && step != except &&
+                (!tightOnly || tight(step, node))) {
+                m_mark[at(next)] = 1;
+                m_cameBy[at(next)] = step;
+                m_queue.push_back(next);
             }
         }
     }
-    if (m_mark[at(goal)] == 0) {
-        return false;
-    }
-    for (Node node = goal; node != start;) {
+    return m_mark[at(to)] != 0;
+}
+
+void FlowNetwork::moveAlong(Node from, Node to)
+{
+    for (Node node = to; node != from;) {
         const Arc step = m_cameBy[at(node)];
         --m_residual[at(step)];
         ++m_residual[at(step) ^ 1U];
         node = m_to[at(step) ^ 1U];
     }
+}
+
+bool FlowNetwork::tryCycle(Arc arc)
+{
+    const Node start = m_to[at(arc)];
+    const Node goal = m_to[at(arc) ^ 1U];
+    if (m_residual[at(arc)] <= 0 || !tight(arc, goal) || !search(start, goal, arc ^ 1, true)) {
+        return false;
+    }
+    moveAlong(start, goal);
     --m_residual[at(arc)];
     ++m_residual[at(arc) ^ 1U];
+    return true;
+}
+
+bool FlowNetwork::trySend(Node from)
+{
+    constexpr Arc none = -1;
+    if (!search(from, sink, none, false)) {
+        return false;
+    }
+    moveAlong(from, sink);
     return true;
 }
 

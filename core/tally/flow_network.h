@@ -54,6 +54,9 @@ public:
     /// Moves one more unit over the arc without changing flow or cost, by re-routing others. False, and nothing
     /// changed, when that is impossible. Only after run().
     bool tryCycle(Arc arc);
+    /// Sends one more unit from a node to the sink, re-routing others whatever it costs. False, and nothing changed,
+    /// when that is impossible.
+    bool trySend(Node from);
     /// Holds one movable unit on the arc for good (until the next run).
     void lock(Arc arc)
     {
@@ -72,6 +75,8 @@ public:
     const std::vector<std::uint8_t>& nodesReachingSink();
 
 private:
+    bool search(Node from, Node to, Arc except, bool tightOnly);
+    void moveAlong(Node from, Node to);
     void prepare();
     void initialPotentials();
     bool shortestPaths();

@@ -42,8 +42,7 @@ std::vector<Need> Placer::needs(std::span<const Item> items, const Placement& pl
                     need.seatsShort += seatsShort[target];
                 }
             }
-            // Where a rule is relaxed, a way to the sink proves nothing.
-            if (accepted && m_model.neverBranches() && m_model.reachesSink(reaching, role, index)) {
+            if (accepted && m_model.reachesSink(reaching, role, index) && oneMoreFits(role, index)) {
                 need.needed = 1;
             } else if (accepted && m_model.spreadNeedsChoice()) {
                 need.needed = neededOverSpread(category, role, value.counted);
@@ -60,6 +59,18 @@ std::vector<Need> Placer::needs(std::span<const Item> items, const Placement& pl
         return key(a) < key(b); // categories are in their order already
     });
     return needs;
+}
+
+/// In the leaf at hand, which has a way to the sink. Where a rule is relaxed, what comes out must still keep it.
+bool Placer::oneMoreFits(Role role, std::size_t category)
+{
+    if (m_model.neverBranches()) {
+        return true;
+    }
+    const Leaf& leaf = m_leaves.front();
+    m_trial = leaf.network;
+    return m_trial.trySend(m_model.categoryNode(role, category)) &&
+           m_model.isValid(m_trial, leaf.choices, leaf.settledBefore);
 }
 
 /// With the specialties chosen, k further cases add min(k, g) to the count: a flow grows by one or not at all with

@@ -91,6 +91,7 @@ private:
     [[nodiscard]] bool tryLock(FlowNetwork& network, const SeatAt& seat) const;
     void note(const SeatAt& seat, std::int32_t sign);
 
+    bool oneMoreFits(sheet::Role role, std::size_t category);
     std::uint32_t neededOverSpread(catalogue::Category category, sheet::Role role, std::int32_t counted);
     std::uint32_t neededByBranching(catalogue::Category category, sheet::Role role, std::int32_t counted);
     bool exploreCounted(Choices choices, const Extra& extra, std::int32_t toBeat);

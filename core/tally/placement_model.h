@@ -95,6 +95,11 @@ public:
     /// Looks at the solution in the network. `settled` as when it was solved.
     Step nextStep(const FlowNetwork& network, const Choices& choices, const Settled& settled) const;
     [[nodiscard]] bool isValid(const FlowNetwork& network, const Choices& choices, const Settled& settled) const;
+    /// Where cases of a category and role come together, -1 when no target accepts them.
+    [[nodiscard]] FlowNetwork::Node categoryNode(sheet::Role role, std::size_t category) const
+    {
+        return m_categoryNode[static_cast<std::size_t>(role)][category];
+    }
     /// Whether (category, role) could send one more case to the sink; `nodes` from FlowNetwork::nodesReachingSink().
     [[nodiscard]] bool reachesSink(const std::vector<std::uint8_t>& nodes, sheet::Role role,
                                    std::size_t category) const;
