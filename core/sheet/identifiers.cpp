@@ -251,36 +251,42 @@ End ageOver89(std::string_view text, std::size_t at)
     return std::nullopt;
 }
 
+/// RFC 5321 section 4.5.3.1: longer ones are no address. It also keeps the search linear in the length of the text.
+constexpr std::size_t longestLocalPart = 64;
+
 End email(std::string_view text, std::size_t at)
 {
     std::size_t end = at;
     const auto isLocal = [](char c) {
         return isWordCharacter(c) || std::string_view("._%+-").find(c) != std::string_view::npos;
     };
-    while (end < text.size() && isLocal(text[end])) {
+    while (end < text.size() && end - at <= longestLocalPart && isLocal(text[end])) {
         ++end;
     }
     if (end == at || end >= text.size() || text[end] != '@') {
         return std::nullopt;
     }
-    std::size_t dotted = 0;
-    std::size_t last = ++end;
+    const std::size_t domain = ++end;
     while (end < text.size() && (isWordCharacter(text[end]) || text[end] == '.' || text[end] == '-')) {
-        dotted = text[end] == '.' && end > last ? end : dotted;
         ++end;
     }
-    if (dotted == 0 || end <= dotted + 1) {
-        return dotted > 0 && text[dotted - 1] != '@' ? End(dotted) : std::nullopt;
+    while (end > domain && !isWordCharacter(text[end - 1])) {
+        --end; // a period may end the sentence
     }
-    return end;
+    // "cut@30.5" is a setting: the last label of a domain begins with a letter.
+    const std::size_t dot = text.substr(0, end).rfind('.');
+    return dot != std::string_view::npos && dot > domain && isLetter(text[dot + 1]) ? End(end) : std::nullopt;
 }
+
+/// A run of letters, digits and hyphens without enough digits by here is no number.
+constexpr std::size_t longestRecordNumber = 40;
 
 End recordNumber(std::string_view text, std::size_t at)
 {
     for (const std::string_view lead : {"medical record", "record", "mrn", "mr#", "mr #", "chart", "account", "acct",
                                         "encounter", "csn", "fin", "visit"}) {
         Cursor cursor(text, at);
-        if (!cursor.word(lead) || (lead.back() != '#' && !cursor.atWordEnd())) {
+        if (!cursor.word(lead) || (lead.back() != '#' && isLetter(cursor.peek()))) {
             continue;
         }
         cursor.skip(" ");
@@ -290,8 +296,10 @@ End recordNumber(std::string_view text, std::size_t at)
             }
         }
         cursor.skip(" .:#-");
+        const std::size_t start = cursor.at();
         std::size_t digits = 0;
-        while (isWordCharacter(cursor.peek()) || cursor.peek() == '-') {
+        while ((isWordCharacter(cursor.peek()) || cursor.peek() == '-') &&
+               (digits >= 3 || cursor.at() - start < longestRecordNumber)) {
             digits += isDigit(cursor.peek()) ? 1 : 0;
             cursor.takeAny(std::string_view(&text[cursor.at()], 1));
         }
@@ -310,7 +318,7 @@ End recordNumber(std::string_view text, std::size_t at)
 bool isImaging(std::string_view word)
 {
     constexpr std::array<std::string_view, 5> pictures{"imaging", "image", "images", "guided", "angiogram"};
-    return std::find(pictures.begin(), pictures.end(), word) != pictures.end();
+    return std::find(pictures.begin(), pictures.end(), base::foldCaseAndSpaces(word)) != pictures.end();
 }
 
 End nameAfterTitle(std::string_view text, std::size_t at)
@@ -330,8 +338,10 @@ End nameAfterTitle(std::string_view text, std::size_t at)
             ++end;
         }
         const std::string_view next = text.substr(cursor.at(), end - cursor.at());
-        // "mr smith" is a name in any case; "pt" and "patient" are followed by ordinary words as often as by a name.
-        const bool nameInAnyCase = title.front() == 'm' && !(isUpper(text[at]) && isUpper(text[at + 1]));
+        // "mr smith" is a name in any case; "pt", "patient" and "miss" are followed by ordinary words as often as by a
+        // name.
+        const bool nameInAnyCase =
+            title.front() == 'm' && title != "miss" && !(isUpper(text[at]) && isUpper(text[at + 1]));
         if (next.size() >= 2 && (isUpper(next.front()) || nameInAnyCase) && !isImaging(next)) {
             return end;
         }

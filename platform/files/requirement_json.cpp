@@ -197,6 +197,29 @@ RequirementSet readSet(Reader& reader, const json& value)
     return set;
 }
 
+/// "targets[0]" for "targets[0].spread.each".
+std::string_view elementOf(std::string_view place)
+{
+    return place.substr(0, place.find('.'));
+}
+
+/// What the rules say of the elements that could be read in full. Of the others they would complain of what only
+/// follows from that; so they would of every limit, because limits are compared with one another.
+void addBrokenRules(const RequirementSet& set, std::vector<Flaw>& flaws)
+{
+    const std::vector<Flaw> unread = flaws;
+    for (Flaw& flaw : requirement::validate(set)) {
+        const std::string_view element = elementOf(flaw.place);
+        const bool follows = std::any_of(unread.begin(), unread.end(), [&](const Flaw& other) {
+            const std::string_view unreadElement = elementOf(other.place);
+            return unreadElement == element || (element.starts_with("limits") && unreadElement.starts_with("limits"));
+        });
+        if (!follows) {
+            flaws.push_back(std::move(flaw));
+        }
+    }
+}
+
 std::string explain(const std::vector<Flaw>& flaws)
 {
     std::string sentence = "The requirement set cannot be used:";
@@ -243,8 +266,8 @@ base::Result<RequirementSet> requirementSetFromJson(std::string_view text)
     }
     Reader reader;
     RequirementSet set = readSet(reader, value);
-    if (reader.flaws.empty()) {
-        reader.flaws = requirement::validate(set);
+    if (value.is_object()) {
+        addBrokenRules(set, reader.flaws);
     }
     if (!reader.flaws.empty()) {
         return base::Error{base::ErrorCode::BadValue, explain(reader.flaws)};
