@@ -188,8 +188,8 @@ TEST_CASE("A hit stays the same whatever stands around it", "[identifiers]")
     }
 }
 
-// Every text that the reader lets in is looked at, so none may lead outside. Each is as long as a field may be: where the
-// search is not linear in its length, this test takes minutes.
+// Every text that the reader lets in is looked at, so none may lead outside. Each is as long as a field may be: where
+// the search is not linear in its length, this test takes minutes.
 TEST_CASE("Long and odd texts are looked at once and inside their bounds", "[identifiers]")
 {
     constexpr std::size_t longest = 64 * 1024;
