@@ -1,6 +1,7 @@
 #include "core/sheet/row_parser.h"
 
 #include "core/base/text.h"
+#include "core/catalogue/slips.h"
 #include "core/sheet/csv.h"
 
 #include <algorithm>
@@ -48,6 +49,20 @@ std::optional<bool> yesCell(std::string_view text)
     return text.empty() || text == "N" ? std::optional(false) : std::nullopt;
 }
 
+/// The column that was likely meant: one that differs in case only, or by a slip of typing in a long word. A column
+/// that is passed over for a slip would change what counts ("cancelled").
+std::string_view almostAColumn(std::string_view heading)
+{
+    const std::string folded = base::foldCaseAndSpaces(heading);
+    for (const std::string_view column : columnNames) {
+        if (catalogue::slipsBetween(folded, column, false, catalogue::slipsAllowed(column.size())) <=
+            catalogue::slipsAllowed(column.size())) {
+            return column;
+        }
+    }
+    return {};
+}
+
 std::string joinedNames(const std::vector<std::string_view>& names)
 {
     return base::listed(std::vector<std::string>(names.begin(), names.end()), "and");
@@ -68,6 +83,10 @@ std::optional<Finding> RowParser::readHeader(std::size_t line, std::span<const s
         const std::string_view heading = base::trimmed(fields[i]);
         const auto found = std::find(columnNames.begin(), columnNames.end(), heading);
         if (found == columnNames.end()) {
+            if (const std::string_view meant = almostAColumn(heading); !meant.empty()) {
+                return Finding{line, std::string(heading), "this is almost the column " + std::string(meant),
+                               "write it as " + std::string(meant) + ", or rename it if it is something else"};
+            }
             m_unknown.emplace_back(heading);
             continue;
         }
@@ -184,8 +203,10 @@ std::optional<Finding> RowParser::readKeys(std::size_t line, std::span<const std
     const std::optional<base::Date> day = base::Date::fromIso(date);
     if (!day) {
         return finding(line, Column::Date,
-                       date.empty() ? "there is no date" : quoted(date) + " is no day of the calendar",
-                       "write the date as 2026-03-12");
+                       date.empty()
+                           ? "there is no date"
+                           : quoted(date) + " is no date as 2026-03-12 is, or no day of the years 1900 to 2199",
+                       "write year, month and day of the case, as in 2026-03-12");
     }
     row.date = *day;
     assignText(row.procedure, cell(fields, Column::Procedure));

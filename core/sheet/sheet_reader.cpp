@@ -187,9 +187,14 @@ const SheetReader::Filing& SheetReader::filingOf(std::uint32_t procedure)
     if (found.empty()) {
         filing.fault.reason = "the catalogue has no procedure \"" + text + "\"";
         const std::vector<const catalogue::Procedure*> meant = m_catalogue.byShorthand(m_procedures.at(procedure));
+        std::vector<std::string> names;
+        names.reserve(meant.size());
+        for (const catalogue::Procedure* one : meant) {
+            names.push_back('"' + one->name + '"');
+        }
         filing.fault.mend = meant.empty() ? "write a name from the catalogue, or name its specialty under categories"
-                                          : "shorthand is not enough here: write \"" + meant.front()->name +
-                                                "\" if that is what was done, or name its specialty under categories";
+                                          : "shorthand is not enough here: write what was done, such as " +
+                                                base::listed(names, "or") + ", or name its specialty under categories";
         return filing;
     }
     std::vector<std::string> ids;

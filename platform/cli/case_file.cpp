@@ -86,7 +86,7 @@ void complainOf(const std::string& file, const sheet::ReadReport& report)
     complainOfEach(file, report.warnings, "warning: ", report.moreWarnings);
     if (!report.refused.empty()) {
         complain(base::counted(report.refused.size(), "refusal", "refusals") + " of " +
-                 base::counted(report.rows, "row", "rows") + "; the rest is counted.");
+                 base::counted(report.rows, "row", "rows") + "; what is left is counted.");
     }
 }
 

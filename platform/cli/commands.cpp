@@ -11,6 +11,14 @@ std::vector<Command> allCommands()
     return {roleCommand(), tallyCommand(), findCommand(), demoCommand()};
 }
 
+int print(const std::string& text)
+{
+    Output out;
+    out << text;
+    out.flush();
+    return out.failed() ? CannotReadOrWrite : Done;
+}
+
 std::string overview()
 {
     std::string text = "Peelpack counts the cases of surgical technology students from their case sheets.\n\n"
@@ -36,8 +44,7 @@ int runCommandLine(const std::vector<std::string>& words)
         return BadUsageOrInput;
     }
     if (words.front() == "--help" || words.front() == "help") {
-        Output() << overview();
-        return Done;
+        return print(overview());
     }
     for (const Command& command : allCommands()) {
         if (command.spec.name != words.front()) {
@@ -49,8 +56,7 @@ int runCommandLine(const std::vector<std::string>& words)
             return BadUsageOrInput;
         }
         if (arguments.value().help) {
-            Output() << helpText(command.spec);
-            return Done;
+            return print(helpText(command.spec));
         }
         return command.run(arguments.value());
     }

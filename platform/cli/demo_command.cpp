@@ -81,6 +81,14 @@ int run(const Arguments& arguments)
         }
     }
     for (const DemoFile& file : files.value()) {
+        const std::string path = folder + "/" + file.name;
+        const base::Result<std::string> there = files::readWholeFile(path, 64U << 20U);
+        if (there && there.value() != file.text) {
+            complain(path + " has been changed since it was made; name an empty or a new folder.");
+            return BadUsageOrInput;
+        }
+    }
+    for (const DemoFile& file : files.value()) {
         const base::Result<std::size_t> written = files::writeWholeFile(folder + "/" + file.name, file.text);
         if (!written) {
             complain(written.error().sentence);

@@ -1,5 +1,6 @@
 #include "platform/cli/output.h"
 
+#include <algorithm>
 #include <chrono>
 #include <unistd.h>
 
@@ -14,11 +15,19 @@ double now()
     return std::chrono::duration<double>(std::chrono::steady_clock::now().time_since_epoch()).count();
 }
 
+/// Control characters of a file's texts would steer the terminal; a question mark stands for each.
+bool steersTerminal(char c)
+{
+    return (static_cast<unsigned char>(c) < 0x20 && c != '\n') || c == 0x7F;
+}
+
 } // namespace
 
 Output& Output::operator<<(std::string_view text)
 {
+    const std::size_t start = m_buffer.size();
     m_buffer += text;
+    std::replace_if(m_buffer.begin() + static_cast<std::ptrdiff_t>(start), m_buffer.end(), steersTerminal, '?');
     if (m_buffer.size() >= bufferBytes) {
         flush();
     }
@@ -35,7 +44,9 @@ void Output::flush()
 
 void complain(std::string_view sentence)
 {
-    std::fprintf(stderr, "peelpack: %.*s\n", static_cast<int>(sentence.size()), sentence.data());
+    std::string shown(sentence);
+    std::replace_if(shown.begin(), shown.end(), steersTerminal, '?');
+    std::fprintf(stderr, "peelpack: %s\n", shown.c_str());
 }
 
 Progress::Progress(bool always)

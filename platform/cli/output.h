@@ -6,7 +6,8 @@
 
 namespace peelpack::cli {
 
-/// Standard output, buffered, that notices when it cannot be written (a full disk, a closed pipe).
+/// Standard output, buffered; control characters but line ends become question marks. It notices when it cannot be
+/// written (a full disk, a closed pipe).
 class Output {
 public:
     Output() = default;

@@ -119,7 +119,7 @@ int run(const Arguments& arguments)
     if (options.value().json) {
         out << "]}\n";
     } else if (reading.book.students().empty()) {
-        out << "There are no case sheets in " << file << ".\n";
+        out << "No case sheet of " << file << " could be counted.\n";
     } else {
         out << tallyFooter(set, options.value().level);
     }
@@ -134,7 +134,8 @@ int run(const Arguments& arguments)
     if (!report.refused.empty()) {
         return BadUsageOrInput;
     }
-    return options.value().requireComplete && !allComplete ? AnswerIsNo : Done;
+    // Nobody is not everybody: an empty file completes no one.
+    return options.value().requireComplete && (!allComplete || students.empty()) ? AnswerIsNo : Done;
 }
 
 } // namespace

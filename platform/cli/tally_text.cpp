@@ -266,7 +266,7 @@ std::string briefLine(const sheet::BookStudent& student, const requirement::Requ
         const tally::Need& best = tally.next.front();
         catalogue::CategorySet alike;
         for (const tally::Need& need : tally.next) {
-            if (need.needed == best.needed && need.role == best.role && need.seatsShort == best.seatsShort) {
+            if (need.needed == best.needed && need.role == best.role) {
                 alike.add(need.category);
             }
         }

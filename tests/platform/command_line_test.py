@@ -85,6 +85,8 @@ class CommandLine(unittest.TestCase):
         self.assertEqual(run("tally", self.folder.name).returncode, 3)
         with open("/dev/full", "wb") as full:
             self.assertEqual(run("tally", path, stdout=full).returncode, 3)
+            self.assertEqual(run("--help", stdout=full).returncode, 3)
+            self.assertEqual(run("tally", "--help", stdout=full).returncode, 3)
 
     def test_complete_history_is_complete(self):
         text = HEADER
@@ -201,6 +203,43 @@ class CommandLine(unittest.TestCase):
         for csv in ("spring-class.csv", "fall-class.csv"):
             done = run("tally", os.path.join(one, csv), "--strict")
             self.assertEqual((done.returncode, done.stderr), (0, b""))
+
+    def test_a_demo_file_changed_by_hand_is_not_overwritten(self):
+        folder = os.path.join(self.folder.name, "demo")
+        run("demo", folder)
+        path = os.path.join(folder, "own-set.json")
+        with open(path, "a", encoding="utf-8") as mine:
+            mine.write(" ")
+        with open(path, "rb") as before:
+            text = before.read()
+        done = run("demo", folder)
+        self.assertEqual(done.returncode, 2)
+        self.assertIn(b"own-set.json", done.stderr)
+        with open(path, "rb") as after:
+            self.assertEqual(text, after.read())
+
+    def test_control_characters_never_reach_the_terminal(self):
+        path = self.file(HEADER + self.rows(1).replace("Thing", "Th\x1b]0;x\x07ing") + self.rows(1).replace("eye", "e\x1bye"))
+        for command in (("role", path), ("tally", path), ("find", "b\x1b[31m")):
+            done = run(*command)
+            self.assertNotIn(b"\x1b", done.stdout + done.stderr)
+            self.assertNotIn(b"\x07", done.stdout + done.stderr)
+
+    def test_nobody_is_not_everybody(self):
+        self.assertEqual(run("tally", self.file(HEADER)).returncode, 0)
+        self.assertEqual(run("tally", self.file(HEADER), "--require-complete").returncode, 1)
+
+    def test_a_column_misspelled_is_not_passed_over(self):
+        for wrong in ("cancelled", "Canceled"):
+            done = run("tally", self.file(HEADER.replace("canceled", wrong) + self.rows(1)))
+            self.assertEqual(done.returncode, 2)
+            self.assertIn(b"almost the column canceled", done.stderr)
+
+    def test_ambiguous_shorthand_names_all_that_it_means(self):
+        text = HEADER + f"s1,2026-03-12,Ines,TAH,,{YES},,,\n"
+        mend = self.tally(text, code=2)["refused"][0]["mend"]
+        self.assertIn("Total abdominal hysterectomy", mend)
+        self.assertIn("Total artificial heart", mend)
 
     def test_help_everywhere_with_an_example(self):
         self.assertEqual(run("--help").returncode, 0)
