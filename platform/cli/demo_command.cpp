@@ -119,7 +119,7 @@ Command demoCommand()
         {"demo",
          "Make an invented program to try the tool on.",
          {"DIR"},
-         {},
+         {{"json", "", "for machines"}},
          "peelpack demo try-it\n  makes the folder try-it with two classes of invented students and a term of cases"},
         run};
 }

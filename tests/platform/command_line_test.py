@@ -204,6 +204,14 @@ class CommandLine(unittest.TestCase):
             done = run("tally", os.path.join(one, csv), "--strict")
             self.assertEqual((done.returncode, done.stderr), (0, b""))
 
+    def test_demo_json_names_what_was_made(self):
+        folder = os.path.join(self.folder.name, "demo")
+        done = run("demo", folder, "--json")
+        self.assertEqual(done.returncode, 0, done.stderr)
+        made = json.loads(done.stdout)
+        self.assertEqual(made["folder"], folder)
+        self.assertEqual(sorted(made["files"]), sorted(os.listdir(folder)))
+
     def test_a_demo_file_changed_by_hand_is_not_overwritten(self):
         folder = os.path.join(self.folder.name, "demo")
         run("demo", folder)
@@ -247,6 +255,7 @@ class CommandLine(unittest.TestCase):
             done = run(command, "--help")
             self.assertEqual(done.returncode, 0)
             self.assertIn(b"Example:", done.stdout)
+            self.assertIn(b"--json", done.stdout)
 
 
 if __name__ == "__main__":
