@@ -13,7 +13,6 @@ enum class ErrorCode {
     BadInput,    ///< text or bytes that do not follow their format
     BadValue,    ///< well-formed, but outside what the rules allow
     NotFound,    ///< nothing has that name
-    Ambiguous,   ///< more than one thing has that name
     CannotRead,  ///< the system would not let us read
     CannotWrite, ///< the system would not let us write
 };

@@ -75,6 +75,8 @@ public:
 
     /// Takes the header record. The finding says why the file cannot be read at all.
     std::optional<Finding> readHeader(std::size_t line, std::span<const std::string_view> fields);
+    /// Cells of the header row.
+    [[nodiscard]] std::size_t width() const { return m_width; }
     /// Header cells that no column has; their values are not read.
     [[nodiscard]] const std::vector<std::string>& unknownColumns() const { return m_unknown; }
 

@@ -74,14 +74,13 @@ void SheetReader::onRecord(std::size_t line, std::span<const std::string_view> f
     }
     if (!m_headerSeen) {
         m_headerSeen = true;
-        m_headerWidth = fields.size();
         m_fatal = m_parser.readHeader(line, fields);
         for (const std::string& column : m_parser.unknownColumns()) {
             warn({line, column, "no such column is known, and it was not read", "check its spelling"});
         }
         return;
     }
-    if (fields.size() == 1 && fields[0].empty() && m_headerWidth > 1) {
+    if (fields.size() == 1 && fields[0].empty() && m_parser.width() > 1) {
         return; // a blank line
     }
     ++m_report.rows;

@@ -78,7 +78,6 @@ private:
     RowParser m_parser;
     CsvReader m_csv;
     bool m_headerSeen = false;
-    std::size_t m_headerWidth = 0;
     std::optional<Finding> m_fatal;
     ReadReport m_report;
     CaseRow m_row;

@@ -30,7 +30,6 @@ public:
 
     /// Takes effect at the next run().
     void setCapacity(Arc arc, Amount capacity) { m_capacity[static_cast<std::size_t>(arc) / 2] = capacity; }
-    [[nodiscard]] Amount capacity(Arc arc) const { return m_capacity[static_cast<std::size_t>(arc) / 2]; }
 
     struct Outcome {
         Amount flow = 0;

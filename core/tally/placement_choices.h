@@ -19,13 +19,16 @@ struct Value {
     auto operator<=>(const Value&) const = default;
 };
 
-/// How the rules that do not fit a flow network are handled. Default sizes come from freshChoices().
+/// How the rules that do not fit a flow network are handled. Default sizes come from PlacementModel::freshChoices().
 ///
 /// Two of them, a limit shared by two roles and a category contested by two roles within one operation, are shares of
 /// something between first and second scrub. Each may be relaxed in two ways: `Apart`, where each role has its own
 /// share and both may use more than there is, and `Pooled`, where there is no more than there is but a case may enter
 /// in one role and leave in the other. One way often bounds well where the other does not.
 struct Choices {
+    /// In which way, and whether it is the first way tried: the other follows before anything is split. A limit begins
+    /// Apart, then Pooled, then ApartAgain, because only apart is a split sure to exclude the solution at hand. A place
+    /// begins PooledFirst, then ApartAgain; either can be split.
     enum class Relaxation : std::uint8_t { Apart, Pooled, PooledFirst, ApartAgain };
     enum class Owner : std::uint8_t { Anyone, FirstOnly, SecondOnly };
     struct PlaceChoice {
@@ -48,7 +51,8 @@ constexpr bool isPooled(Choices::Relaxation relaxation)
     return relaxation == Choices::Relaxation::Pooled || relaxation == Choices::Relaxation::PooledFirst;
 }
 
-/// What is already settled while the smallest placement vector is sought. Default sizes come from freshSettled().
+/// What is already settled while the smallest placement vector is sought. Default sizes come from
+/// PlacementModel::freshSettled().
 struct Settled {
     std::vector<std::int32_t> left;       ///< by class: items not yet settled
     std::vector<std::uint8_t> placeTaken; ///< by place

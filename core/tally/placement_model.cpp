@@ -35,6 +35,11 @@ void PlacementModel::build(const requirement::RequirementSet& set, std::span<con
     }
     findUsable();
     groupItems(items);
+    m_freshSettled = {};
+    for (const ItemClass& itemClass : m_classes) {
+        m_freshSettled.left.push_back(itemClass.count);
+    }
+    m_freshSettled.placeTaken.assign(m_places.size(), 0);
     buildNetwork();
     m_branches = std::any_of(m_places.begin(), m_places.end(), [](const Place& place) { return place.contested(); });
     for (std::size_t category = 0; category < categoryCount; ++category) {

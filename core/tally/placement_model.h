@@ -16,10 +16,10 @@ namespace peelpack::tally {
 /// The placing problem of one student as a flow network: source → classes of equal items → (place within an operation)
 /// → (category, role) → (target, category) → target → sink.
 ///
-/// Three rules do not fit a flow network. The specialties of a spread are chosen from outside (spreadChoices()). A
-/// limit shared by two roles and a category contested by two roles within one operation are relaxed: a solution is then
-/// an upper bound, and where it breaks one of them, branch() says how to split the problem so that both halves exclude
-/// it and together lose nothing.
+/// Three rules do not fit a flow network. The specialties of a spread are chosen from outside (spreadChoices()). The
+/// two others are relaxed (Choices): a solution is then an upper bound, and where it breaks one of them, nextStep()
+/// says how to relax it in the other way, or how to split the problem so that both halves exclude the solution and
+/// together lose nothing.
 ///
 /// The model holds the arcs; flows live in networks, of which there may be several with the same arcs.
 class PlacementModel {
@@ -38,7 +38,8 @@ public:
     [[nodiscard]] const std::vector<ItemClass>& classes() const { return m_classes; }
     /// By item; -1 for one that no target accepts.
     [[nodiscard]] const std::vector<std::int32_t>& classOfItem() const { return m_classOfItem; }
-    [[nodiscard]] Settled freshSettled() const;
+    /// Nothing is settled yet.
+    [[nodiscard]] const Settled& freshSettled() const { return m_freshSettled; }
     [[nodiscard]] Choices freshChoices() const;
     /// There is nothing to branch on: with the specialties chosen, every solution of a network is one of the problem.
     [[nodiscard]] bool neverBranches() const { return !m_branches; }
@@ -125,6 +126,7 @@ private:
     void groupItems(std::span<const Item> items);
     void addClass(const Item& item, std::int32_t count);
     void buildNetwork();
+    void addPlaceNodes();
     void addCategoryNodes();
     void connectClasses();
     void connectTarget(std::size_t target);
@@ -133,7 +135,6 @@ private:
     [[nodiscard]] bool limitsFit(const Choices& choices, const Settled& settled) const;
     void applyPlaces(FlowNetwork& network, const Choices& choices, const Settled& settled) const;
     void applyLimits(FlowNetwork& network, const Choices& choices, const Settled& settled, const Extra& extra) const;
-    void addPlaceNodes();
     [[nodiscard]] bool limitIsShared(std::size_t category) const;
     [[nodiscard]] bool placeIsBroken(const FlowNetwork& network, const Choices& choices, std::size_t place) const;
     [[nodiscard]] bool limitIsBroken(const FlowNetwork& network, const Choices& choices, std::size_t category,
@@ -156,6 +157,7 @@ private:
     std::int32_t m_spreadMost = 0;
     std::int32_t m_spreadFree = 0;
     bool m_branches = false;
+    Settled m_freshSettled;
 
     FlowNetwork m_network;
     std::array<CategoryArcs, 2> m_limitArc{}; // through (category, role), each to its share

@@ -11,17 +11,6 @@ using catalogue::categoryCount;
 using sheet::Role;
 using Arc = FlowNetwork::Arc;
 
-Settled PlacementModel::freshSettled() const
-{
-    Settled settled;
-    settled.left.reserve(m_classes.size());
-    for (const ItemClass& itemClass : m_classes) {
-        settled.left.push_back(itemClass.count);
-    }
-    settled.placeTaken.assign(m_places.size(), 0);
-    return settled;
-}
-
 Choices PlacementModel::freshChoices() const
 {
     Choices choices;
@@ -155,7 +144,7 @@ PlacementModel::Solution PlacementModel::solve(FlowNetwork& network, const Choic
 
 std::int32_t PlacementModel::mostCounted(FlowNetwork& network, const Choices& choices, const Extra& extra) const
 {
-    applyCapacities(network, choices, freshSettled(), extra);
+    applyCapacities(network, choices, m_freshSettled, extra);
     return network.runFlowOnly();
 }
 

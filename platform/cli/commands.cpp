@@ -15,8 +15,7 @@ int print(const std::string& text)
 {
     Output out;
     out << text;
-    out.flush();
-    return out.failed() ? CannotReadOrWrite : Done;
+    return written(out) ? Done : CannotReadOrWrite;
 }
 
 std::string overview()

@@ -102,13 +102,11 @@ int run(const Arguments& arguments)
             names.push_back(file.name);
         }
         out << nlohmann::ordered_json{{"folder", folder}, {"files", std::move(names)}}.dump() << "\n";
-        out.flush();
-        return out.failed() ? CannotReadOrWrite : Done;
+    } else {
+        out << "Made an invented program in " << folder << ":\n\n"
+            << about << "\nTry: peelpack tally " << folder << "/spring-class.csv --brief\n";
     }
-    out << "Made an invented program in " << folder << ":\n\n"
-        << about << "\nTry: peelpack tally " << folder << "/spring-class.csv --brief\n";
-    out.flush();
-    return out.failed() ? CannotReadOrWrite : Done;
+    return written(out) ? Done : CannotReadOrWrite;
 }
 
 } // namespace

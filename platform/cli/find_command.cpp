@@ -86,9 +86,7 @@ int run(const Arguments& arguments)
             complain("Nothing in the catalogue fits \"" + text + "\". Try fewer words, or another name for it.");
         }
     }
-    out.flush();
-    if (out.failed()) {
-        complain("Cannot write standard output.");
+    if (!written(out)) {
         return CannotReadOrWrite;
     }
     return hits.empty() ? AnswerIsNo : Done;

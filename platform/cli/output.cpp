@@ -49,6 +49,15 @@ void complain(std::string_view sentence)
     std::fprintf(stderr, "peelpack: %s\n", shown.c_str());
 }
 
+bool written(Output& out)
+{
+    out.flush();
+    if (out.failed()) {
+        complain("Cannot write standard output.");
+    }
+    return !out.failed();
+}
+
 Progress::Progress(bool always)
     : m_on(always || isatty(STDERR_FILENO) != 0), m_terminal(isatty(STDERR_FILENO) != 0), m_last(now())
 {

@@ -24,6 +24,9 @@ private:
     bool m_failed = false;
 };
 
+/// Flushes; complains and answers false when something could not be written.
+[[nodiscard]] bool written(Output& out);
+
 /// One line on standard error.
 void complain(std::string_view sentence);
 

@@ -88,12 +88,11 @@ int run(const Arguments& arguments)
     } else {
         printText(out, reading.book, set);
     }
-    out.flush();
+    const bool done = written(out);
     if (!arguments.has("json")) {
         complainOf(file, reading.report);
     }
-    if (out.failed()) {
-        complain("Cannot write standard output.");
+    if (!done) {
         return CannotReadOrWrite;
     }
     return reading.report.refused.empty() ? Done : BadUsageOrInput;

@@ -123,12 +123,11 @@ int run(const Arguments& arguments)
     } else {
         out << tallyFooter(set, options.value().level);
     }
-    out.flush();
+    const bool done = written(out);
     if (!options.value().json) {
         complainOf(file, report);
     }
-    if (out.failed()) {
-        complain("Cannot write standard output.");
+    if (!done) {
         return CannotReadOrWrite;
     }
     if (!report.refused.empty()) {

@@ -14,25 +14,6 @@ using journal::Reason;
 using journal::Verdict;
 using Standing = trust::Judgment::Standing;
 
-/// Offers one run to a ledger; the batch is lent only for the call.
-merge::Taken offer(const merge::Ledger& ledger, const merge::Run& run)
-{
-    merge::Batch batch;
-    batch.runs.push_back(run);
-    auto taken = merge::take(ledger, batch);
-    REQUIRE(taken.ok());
-    return std::move(taken).value();
-}
-
-journal::SignedEntry write(const World& world, const journal::Place& place, const journal::Payload& payload,
-                           const keys::DeviceKey& device, std::int64_t minutes = 900)
-{
-    auto entry = journal::writeEntry(world.program, place, {minute(minutes), std::nullopt}, payload, device.signing);
-    INFO(journal::sentence(entry.reason()));
-    REQUIRE(entry.ok());
-    return std::move(entry).value();
-}
-
 } // namespace
 
 TEST_CASE("Attack 8: what a revoked device or card goes on writing, or pre-dates, is aside", "[attack]")

@@ -177,6 +177,24 @@ std::optional<journal::Position> World::receipt(const keys::DeviceKey& device, c
     return append(device, stream, *owed.value());
 }
 
+merge::Taken offer(const merge::Ledger& ledger, const merge::Run& run)
+{
+    merge::Batch batch;
+    batch.runs.push_back(run);
+    auto taken = merge::take(ledger, batch);
+    REQUIRE(taken.ok());
+    return std::move(taken).value();
+}
+
+journal::SignedEntry write(const World& world, const journal::Place& place, const journal::Payload& payload,
+                           const keys::DeviceKey& device, std::int64_t minutes)
+{
+    auto entry = journal::writeEntry(world.program, place, {minute(minutes), std::nullopt}, payload, device.signing);
+    INFO(journal::sentence(entry.reason()));
+    REQUIRE(entry.ok());
+    return std::move(entry).value();
+}
+
 journal::Draft draft()
 {
     journal::Draft draft;

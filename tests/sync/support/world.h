@@ -84,6 +84,12 @@ private:
     std::int64_t m_minute = 0;
 };
 
+/// Offers one run to a ledger; the batch is lent only for the call. Fails the test when the batch is refused.
+merge::Taken offer(const merge::Ledger& ledger, const merge::Run& run);
+/// An entry at a place, signed by a device; fails the test when it cannot be written.
+journal::SignedEntry write(const World& world, const journal::Place& place, const journal::Payload& payload,
+                           const keys::DeviceKey& device, std::int64_t minutes = 900);
+
 journal::Draft draft();
 journal::Act act(const keys::Id& sheet, const keys::Hash& standsOn, std::string reason = {});
 
