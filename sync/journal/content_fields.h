@@ -39,6 +39,9 @@ void serialize(Archive& archive, Time& time)
     }
 }
 
+/// A language tag (RFC 5646 calls 35 enough).
+inline constexpr std::size_t localeCharacters = 35;
+
 /// A day as i32.
 struct DayField {
     base::Date& value;
@@ -64,7 +67,7 @@ inline void CEREAL_SAVE_FUNCTION_NAME(OutputArchive& archive, const DayField& fi
 template <class Archive>
 void serialize(Archive& archive, Head& head)
 {
-    archive(day(head.date), text(head.surgeon), text(head.site), text(head.room), head.start, head.end);
+    archive(day(head.date), text(head.surgeon), text(head.site), text(head.room), head.start, head.end, head.canceled);
     if constexpr (Archive::is_loading::value) {
         for (const MinuteOfDay minute : {head.start, head.end}) {
             if (minute >= minutesInDay && minute != notSaid) {

@@ -25,6 +25,7 @@ struct Head {
     std::string room;
     MinuteOfDay start = notSaid;
     MinuteOfDay end = notSaid;
+    bool canceled = false; ///< before incision
 
     bool operator==(const Head&) const = default;
 };

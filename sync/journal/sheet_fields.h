@@ -94,7 +94,6 @@ void serialize(Archive& archive, Signer& signer)
 template <class Archive>
 void serialize(Archive& archive, Statement& statement)
 {
-    constexpr std::size_t localeCharacters = 35;
     archive(raw(statement.program), raw(statement.student), raw(statement.operation), raw(statement.sheet),
             texts(statement.procedures, 1, mostProcedures), statement.head, list(statement.marks, 0, sheet::skillCount),
             text(statement.feedback, longText), requiredText(statement.locale, localeCharacters), statement.wording,

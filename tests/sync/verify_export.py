@@ -72,7 +72,7 @@ class Reader:
 def head(r):
     result = r.day(), r.text(), r.text(), r.text(), r.number("H"), r.number("H")
     refuse_if(any(minute >= 1440 and minute != 65535 for minute in result[4:]), "a time of day out of range")
-    return result
+    return result + (r.flag(),)
 
 def procedures(r, low=1):
     return r.many(low, 8, lambda: r.text(200, True))

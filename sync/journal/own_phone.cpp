@@ -1,0 +1,85 @@
+#include "sync/journal/own_phone.h"
+
+#include "sync/journal/coding.h"
+
+#include <algorithm>
+
+namespace peelpack::journal {
+namespace {
+
+constexpr std::string_view requestTag = "PPQ";
+constexpr std::string_view answerTag = "PPA\x01";
+
+bool startsWith(keys::ByteView bytes, std::string_view tag)
+{
+    const keys::ByteView expected = keys::bytesOf(tag);
+    return bytes.size() >= expected.size() && std::equal(expected.begin(), expected.end(), bytes.begin());
+}
+
+} // namespace
+
+template <class Archive>
+void serialize(Archive& archive, SigningRequest& request)
+{
+    archive(raw(request.program), raw(request.student), requiredText(request.studentName), raw(request.operation),
+            raw(request.sheet), texts(request.procedures, 1, mostProcedures), request.head,
+            requiredText(request.locale, localeCharacters), request.wording, requiredText(request.meaning, longText));
+}
+
+Checked<SigningRequest> decodeSigningRequest(keys::ByteView bytes)
+{
+    if (bytes.size() > mostStatementBytes) {
+        return Reason::TooLarge;
+    }
+    if (!startsWith(bytes, requestTag)) {
+        return Reason::NotOurs;
+    }
+    return decodeFields<SigningRequest>(bytes.subspan(requestTag.size()));
+}
+
+Checked<keys::Bytes> encode(const SigningRequest& request)
+{
+    keys::Bytes bytes;
+    keys::append(bytes, keys::bytesOf(requestTag));
+    keys::append(bytes, encodeFields(request));
+    const auto readBack = decodeSigningRequest(bytes);
+    if (!readBack) {
+        return readBack.reason();
+    }
+    return bytes;
+}
+
+keys::Bytes signingAnswer(const Attestation& attestation)
+{
+    keys::Bytes bytes;
+    keys::append(bytes, keys::bytesOf(answerTag));
+    keys::append(bytes, attestation.signature.view());
+    keys::append(bytes, attestation.statement);
+    return bytes;
+}
+
+Checked<Attestation> acceptAnswer(const SigningRequest& request, keys::ByteView answer, const FeedId& feed)
+{
+    if (!startsWith(answer, answerTag)) {
+        return Reason::NotOurs;
+    }
+    const keys::ByteView rest = answer.subspan(answerTag.size());
+    if (rest.size() <= keys::Signature::size) {
+        return Reason::TooShort;
+    }
+    const keys::ByteView bytes = rest.subspan(keys::Signature::size);
+    Attestation attestation{{bytes.begin(), bytes.end()}, *keys::Signature::from(rest.first(keys::Signature::size))};
+    const auto statement = checkAttestation(attestation, request.program, feed);
+    if (!statement) {
+        return statement.reason();
+    }
+    if (statement.value().signer.kind != SignerKind::Device) {
+        return Reason::BadSigner;
+    }
+    if (statement.value().sheet != request.sheet || statement.value().operation != request.operation) {
+        return Reason::BadCombination;
+    }
+    return attestation;
+}
+
+} // namespace peelpack::journal
