@@ -157,14 +157,15 @@ TEST_CASE("A take-in without news is owed no receipt", "[merge]")
     world.setUp();
     world.sheet(world.student, world.studentId, idOf(0x51));
     const keys::VerifyKey& device = world.instructor.signing.verifyKey();
-    CHECK(merge::receiptFor(world.all, device, world.studentId, {}).value().has_value());
+    CHECK(merge::receiptFor(world.all.authority(), world.all, device, world.studentId, {}).value().has_value());
     world.receipt(world.instructor, world.studentId);
-    CHECK_FALSE(merge::receiptFor(world.all, device, world.studentId, {}).value().has_value());
-    CHECK_FALSE(merge::receiptFor(world.all, device, world.otherStudentId, {}).value().has_value());
+    CHECK_FALSE(merge::receiptFor(world.all.authority(), world.all, device, world.studentId, {}).value().has_value());
+    CHECK_FALSE(
+        merge::receiptFor(world.all.authority(), world.all, device, world.otherStudentId, {}).value().has_value());
     CHECK(merge::receiptedCount(world.all.authority(), world.feedOf(world.student, world.studentId)) == 3);
     CHECK(merge::receiptedCount(world.all.authority(), world.feedOf(world.otherStudent, world.otherStudentId)) == 0);
     world.sheet(world.student, world.studentId, idOf(0x52));
-    const auto owed = merge::receiptFor(world.all, device, world.studentId, {}).value();
+    const auto owed = merge::receiptFor(world.all.authority(), world.all, device, world.studentId, {}).value();
     REQUIRE(owed.has_value());
     REQUIRE(owed->items.size() == 1);
     CHECK(owed->items[0].seq == 5);
@@ -176,7 +177,8 @@ TEST_CASE("The export of the feeds that others write is byte-equal on two taking
     World& world = scene.world;
     const auto exportFor = [&](const keys::DeviceKey& taker, const std::vector<std::size_t>& order) {
         world.all = scene.takeIn(order).ledger;
-        const auto owed = merge::receiptFor(world.all, taker.signing.verifyKey(), world.otherStudentId, {});
+        const auto owed =
+            merge::receiptFor(world.all.authority(), world.all, taker.signing.verifyKey(), world.otherStudentId, {});
         REQUIRE(owed.ok());
         REQUIRE(owed.value().has_value());
         world.append(taker, world.otherStudentId, *owed.value());
