@@ -12,7 +12,8 @@ namespace {
 std::vector<Command> allCommands()
 {
     std::vector<Command> commands{roleCommand(), tallyCommand(), findCommand(), demoCommand()};
-    for (const std::vector<Command>& group : {programCommands(), enrollCommands()}) {
+    for (const std::vector<Command>& group : {programCommands(), enrollCommands(), sheetCommands(), signCommands(),
+                                              preceptorCommands(), exchangeCommands()}) {
         commands.insert(commands.end(), group.begin(), group.end());
     }
     return commands;
