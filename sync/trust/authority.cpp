@@ -144,6 +144,13 @@ sheet::Strength Authority::strengthOf(const journal::Statement& statement) const
     return vouched->second.contains(signer.key) ? sheet::Strength::Card : sheet::Strength::None;
 }
 
+bool Authority::signerRevoked(journal::KeyKind kind, const keys::VerifyKey& key, const keys::Id& card,
+                              std::uint32_t epoch) const
+{
+    return kind == journal::KeyKind::Card ? m_revokedCards.contains({card, epoch})
+                                          : m_revokedSigningDevices.contains(key);
+}
+
 std::optional<keys::Id> Authority::personOf(const journal::Signer& signer) const
 {
     if (signer.kind == journal::SignerKind::Device) {

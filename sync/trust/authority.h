@@ -65,6 +65,9 @@ public:
 
     /// How strong a signature is, from the key; None when nobody vouches for it or its shape does not fit the key.
     [[nodiscard]] sheet::Strength strengthOf(const journal::Statement& statement) const;
+    /// Somebody with the right to do so has revoked this card, or this preceptor's phone.
+    [[nodiscard]] bool signerRevoked(journal::KeyKind kind, const keys::VerifyKey& key, const keys::Id& card,
+                                     std::uint32_t epoch) const;
     /// Whose the signing key is; empty when nobody vouches for it.
     [[nodiscard]] std::optional<keys::Id> personOf(const journal::Signer& signer) const;
 
