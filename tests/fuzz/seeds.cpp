@@ -171,6 +171,16 @@ void writeVolumes(const std::filesystem::path& root, const std::filesystem::path
         place = {place.feed, place.seq + 1, next};
     }
     parcels.add("forks", parcel::writeVolumes(known.id, forks).value().front());
+
+    // One entry in six ways: the target makes the signatures, with nonces from what stands in their place.
+    merge::Batch again;
+    const keys::Bytes& one = known.ledger.feed(known.studentFeed())->trunk().entries.front().bytes;
+    for (std::uint8_t nonce = 0; nonce < 6; ++nonce) {
+        keys::Bytes& bytes = kept.emplace_back(one);
+        *(bytes.end() - keys::Signature::size) = nonce;
+        again.runs.push_back({known.studentFeed(), 0, {keys::ByteView(bytes)}});
+    }
+    parcels.add("signed-again", parcel::writeVolumes(known.id, again).value().front());
 }
 
 } // namespace
