@@ -49,4 +49,5 @@ for target in "$@"; do
 done
 build_into build-fuzz -DPEELPACK_FUZZ=ON -DCMAKE_CXX_COMPILER=clang++
 say "Fuzzing for $seconds s each: $*"
-printf '%s\n' "$@" | xargs -P "$(nproc)" -I TARGET bash -c 'run_one "$0" TARGET' "$seconds"
+# shellcheck disable=SC2016
+printf '%s\n' "$@" | xargs -P "$(nproc)" -n 1 bash -c 'run_one "$0" "$1"' "$seconds"
