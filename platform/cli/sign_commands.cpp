@@ -113,11 +113,11 @@ base::Result<Answer> sign(const Arguments& arguments)
     std::vector<journal::Position> written;
     std::string text;
     if (cardFile) {
-        const base::Result<keys::Bytes> bytes = readBytes(*cardFile, mostCodeBytes);
+        const base::Result<keys::Secret> bytes = readSecretFile(*cardFile);
         if (!bytes) {
             return bytes.error();
         }
-        const base::Result<keys::SigningCard> card = keys::SigningCard::fromCode(bytes.value());
+        const base::Result<keys::SigningCard> card = keys::SigningCard::fromCode(bytes.value().view());
         if (!card) {
             return card.error();
         }
