@@ -24,12 +24,13 @@ struct Error {
     std::string sentence;
 };
 
-/// Either a value or an Error; never both, never neither. Thread: as safe as T.
-template <class T>
+/// Either a value or an error; never both, never neither. `E` is Error, or a part's own error with a closed code and a
+/// sentence. Thread: as safe as T.
+template <class T, class E = Error>
 class [[nodiscard]] Result {
 public:
     Result(T value) : m_state(std::in_place_index<0>, std::move(value)) {}
-    Result(Error error) : m_state(std::in_place_index<1>, std::move(error)) {}
+    Result(E error) : m_state(std::in_place_index<1>, std::move(error)) {}
 
     [[nodiscard]] bool ok() const { return m_state.index() == 0; }
     explicit operator bool() const { return ok(); }
@@ -46,14 +47,14 @@ public:
         return std::move(*std::get_if<0>(&m_state));
     }
     /// Only when not ok().
-    [[nodiscard]] const Error& error() const
+    [[nodiscard]] const E& error() const
     {
         assert(!ok());
         return *std::get_if<1>(&m_state);
     }
 
 private:
-    std::variant<T, Error> m_state;
+    std::variant<T, E> m_state;
 };
 
 } // namespace peelpack::base

@@ -17,6 +17,10 @@ Command roleCommand();
 Command tallyCommand();
 Command findCommand();
 Command demoCommand();
+/// Setting up a program and its rules.
+std::vector<Command> programCommands();
+/// Inviting, joining, granting, ending.
+std::vector<Command> enrollCommands();
 
 /// Finds the command that the first word names, reads the rest, runs it. `words` without the program's name.
 int runCommandLine(const std::vector<std::string>& words);

@@ -39,6 +39,32 @@ base::Result<Bytes> aeadSeal(ByteView key, ByteView nonce, ByteView associated, 
     return sealed;
 }
 
+namespace {
+
+bool decrypt(std::span<std::uint8_t> plain, ByteView key, ByteView nonce, ByteView associated, ByteView sealed)
+{
+    std::uint8_t none = 0;
+    return crypto_aead_xchacha20poly1305_ietf_decrypt(plain.empty() ? &none : plain.data(), nullptr, nullptr,
+                                                      sealed.data(), sealed.size(), associated.data(),
+                                                      associated.size(), nonce.data(), key.data()) == 0;
+}
+
+} // namespace
+
+bool aeadOpenInto(Bytes& plain, ByteView key, ByteView nonce, ByteView associated, ByteView sealed)
+{
+    plain.clear();
+    if (key.size() != aeadKeyBytes || nonce.size() != aeadNonceBytes || sealed.size() < aeadTagBytes) {
+        return false;
+    }
+    plain.resize(sealed.size() - aeadTagBytes);
+    if (!decrypt(plain, key, nonce, associated, sealed)) {
+        plain.clear();
+        return false;
+    }
+    return true;
+}
+
 base::Result<Secret> aeadOpen(ByteView key, ByteView nonce, ByteView associated, ByteView sealed)
 {
     if (key.size() != aeadKeyBytes || nonce.size() != aeadNonceBytes) {
@@ -49,10 +75,7 @@ base::Result<Secret> aeadOpen(ByteView key, ByteView nonce, ByteView associated,
         return damaged;
     }
     Secret plain(sealed.size() - aeadTagBytes);
-    std::uint8_t none = 0;
-    if (crypto_aead_xchacha20poly1305_ietf_decrypt(plain.empty() ? &none : plain.writable().data(), nullptr, nullptr,
-                                                   sealed.data(), sealed.size(), associated.data(), associated.size(),
-                                                   nonce.data(), key.data()) != 0) {
+    if (!decrypt(plain.writable(), key, nonce, associated, sealed)) {
         return damaged;
     }
     return plain;

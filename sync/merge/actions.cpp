@@ -43,21 +43,21 @@ bool takenBefore(const Action& a, const Action& b)
     return order(a) < order(b);
 }
 
-SheetActions walk(std::vector<Action> actions)
+} // namespace
+
+SheetActions walkOf(std::vector<Action> actions)
 {
     std::sort(actions.begin(), actions.end(), takenBefore);
+    std::map<keys::Hash, const Action*> children; // the one that is taken
+    for (const Action& action : actions) {
+        children.try_emplace(action.act().standsOn, &action);
+    }
     SheetActions result;
     std::set<keys::Hash> walked;
-    keys::Hash at;
-    while (true) {
-        const auto child = std::find_if(actions.begin(), actions.end(),
-                                        [&](const Action& action) { return action.act().standsOn == at; });
-        if (child == actions.end()) {
-            break;
-        }
-        at = child->entry.position.hash;
-        walked.insert(at);
-        result.inForce.push_back(*child);
+    for (auto at = children.find(keys::Hash{}); at != children.end();
+         at = children.find(result.inForce.back().entry.position.hash)) {
+        walked.insert(at->second->entry.position.hash);
+        result.inForce.push_back(*at->second);
     }
     std::copy_if(actions.begin(), actions.end(), std::back_inserter(result.beside),
                  [&](const Action& action) { return !walked.contains(action.entry.position.hash); });
@@ -65,8 +65,6 @@ SheetActions walk(std::vector<Action> actions)
               [](const Action& a, const Action& b) { return a.entry.position.hash < b.entry.position.hash; });
     return result;
 }
-
-} // namespace
 
 std::map<keys::Id, SheetActions> actionsOf(const trust::Authority& authority, const Ledger& ledger,
                                            const keys::Id& student)
@@ -86,7 +84,7 @@ std::map<keys::Id, SheetActions> actionsOf(const trust::Authority& authority, co
     }
     std::map<keys::Id, SheetActions> result;
     for (auto& [sheet, actions] : bySheet) {
-        result.emplace(sheet, walk(std::move(actions)));
+        result.emplace(sheet, walkOf(std::move(actions)));
     }
     return result;
 }

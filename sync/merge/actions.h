@@ -23,6 +23,9 @@ struct SheetActions {
     std::vector<Action> beside;  ///< other branches, and actions that stand on one that is not here; by hash
 };
 
+/// The tree of the actions on one sheet, which count, walked as FORMAT.md section 7 says.
+SheetActions walkOf(std::vector<Action> actions);
+
 /// The actions in one student's stream, by sheet: the same on every device that holds the same entries (FORMAT.md
 /// section 7). No clock decides anything.
 std::map<keys::Id, SheetActions> actionsOf(const trust::Authority& authority, const Ledger& ledger,

@@ -3,6 +3,7 @@
 #include "sync/keys/card.h"
 
 #include <algorithm>
+#include <cassert>
 
 namespace peelpack::merge {
 
@@ -67,7 +68,9 @@ struct LedgerFold {
             const auto fold = verifiedBefore ? journal::applyKept : journal::apply;
             journal::Applied applied = fold(std::move(place->second), ledger.m_program, {seq, run.entries[i], after});
             place->second = std::move(applied.feed);
-            after = applied.link;
+            if (!verifiedBefore) { // kept runs are in order of arrival, where a branch may go on after another's entry
+                after = applied.link;
+            }
             if (applied.verdict == Verdict::Known) {
                 ++report.known;
                 continue;
@@ -124,7 +127,7 @@ journal::Checked<Taken> take(Ledger ledger, const Batch& batch)
     return Taken{std::move(fold.ledger), std::move(fold.report)};
 }
 
-journal::Checked<Ledger> reopen(const keys::VerifyKey& program, const Batch& kept)
+journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Batch& kept)
 {
     LedgerFold fold{Ledger(program), {}, true};
     if (const Reason reason = fold.takeCertificates(kept.certificates); reason != Reason::None) {
@@ -133,15 +136,53 @@ journal::Checked<Ledger> reopen(const keys::VerifyKey& program, const Batch& kep
     for (const Run& run : kept.runs) {
         fold.takeRun(run);
     }
-    for (const Finding& finding : fold.report.findings) {
-        if (finding.reason != Reason::RecordForked) {
-            return finding.reason;
+    // What a repair brought later stands behind what could not be placed before.
+    for (bool again = fold.report.gap; again;) {
+        const std::size_t before = fold.report.taken;
+        fold.report.findings.clear();
+        for (const Run& run : kept.runs) {
+            fold.takeRun(run);
         }
+        again = fold.report.taken > before;
     }
-    if (contents(fold.ledger).heads != kept.heads) {
-        return Reason::BadDigest;
+    std::vector<Finding> unfit = std::move(fold.report.findings);
+    std::erase_if(unfit, [](const Finding& finding) {
+        return finding.verdict == Verdict::Forked; // also a branch that is no longer kept
+    });
+    return Reopened{std::move(fold.ledger), std::move(unfit)};
+}
+
+void append(Ledger& ledger, const journal::Place& place, const journal::SignedEntry& entry)
+{
+    LedgerFold fold{std::move(ledger), {}, true};
+    fold.takeRun({place.feed, place.seq, {entry.bytes}});
+    assert(fold.report.taken == 1 && fold.report.findings.empty());
+    ledger = std::move(fold.ledger);
+}
+
+std::vector<Run> newEntries(const Ledger& before, const Ledger& after)
+{
+    std::vector<Run> runs;
+    for (const auto& [id, feed] : after.feeds()) {
+        const journal::Feed* held = before.feed(id);
+        feed.eachSegment([&](std::uint32_t from, const journal::Segment& segment) {
+            Run run{id, from, {}};
+            for (std::size_t i = 0; i < segment.entries.size(); ++i) {
+                const journal::KeptEntry& entry = segment.entries[i];
+                const auto seq = static_cast<std::uint32_t>(from + i);
+                if (held == nullptr || held->find(seq, entry.link.hash) == nullptr) {
+                    if (run.entries.empty()) {
+                        run.from = seq;
+                    }
+                    run.entries.emplace_back(entry.bytes);
+                }
+            }
+            if (!run.entries.empty()) {
+                runs.push_back(std::move(run));
+            }
+        });
     }
-    return std::move(fold.ledger);
+    return runs;
 }
 
 TakenAll takeAll(Ledger ledger, std::span<const Batch> batches)

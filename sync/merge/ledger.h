@@ -91,10 +91,21 @@ struct Taken {
 /// whole cannot be used, and the ledger stays as it is.
 journal::Checked<Taken> take(Ledger ledger, const Batch& batch);
 
-/// The ledger that `contents` gave before, from where this installation kept it: costs the chain, not the signatures of
-/// the entries. The batch's heads are those that were kept with it. A reason when an entry does not follow or a head is
-/// another: what was kept is damaged, or is not all there.
-journal::Checked<Ledger> reopen(const keys::VerifyKey& program, const Batch& kept);
+struct Reopened {
+    Ledger ledger;
+    std::vector<Finding> unfit; ///< what does not follow what is here: something before it is missing or damaged
+};
+
+/// The ledger again from entries that were verified when they came in, and that this installation kept where nobody
+/// else can write, in the order in which they came: costs the chain, not the signatures. Whoever keeps them answers for
+/// all of them being there. Heads are not looked at. Reason: a certificate is damaged.
+journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Batch& kept);
+
+/// Adds an entry that this device has just written and signed at next() of its feed. Only for a feed that has no fork.
+void append(Ledger& ledger, const journal::Place& place, const journal::SignedEntry& entry);
+
+/// Entries of `after` that `before` does not hold, each after what it builds on; lent from `after`.
+std::vector<Run> newEntries(const Ledger& before, const Ledger& after);
 
 /// Takes several batches until nothing changes any more, so that one that fills a gap of another may come after it.
 /// Batches that cannot be used are passed over and named in `unusable`.

@@ -90,10 +90,10 @@ bool holdsAll(const Ledger& ledger, const StatedHead& head)
 
 } // namespace
 
-journal::Checked<std::optional<journal::Receipt>> receiptFor(const Ledger& ledger, const keys::VerifyKey& device,
-                                                             const keys::Id& stream, std::span<const StatedHead> heads)
+journal::Checked<std::optional<journal::Receipt>> receiptFor(const trust::Authority& authority, const Ledger& ledger,
+                                                             const keys::VerifyKey& device, const keys::Id& stream,
+                                                             std::span<const StatedHead> heads)
 {
-    const trust::Authority authority = ledger.authority();
     if (ownFeed(ledger, device, heads) != OwnFeed::Current) {
         return Reason::RecordForked;
     }

@@ -39,7 +39,8 @@ OwnFeed ownFeed(const Ledger& ledger, const keys::VerifyKey& device, std::span<c
 /// what the sender stated. A reason when signing now could contradict what was signed before: RecordForked when a
 /// receipt is contradicted or our own feed is forked or behind, PredecessorMissing when an earlier device of the same
 /// person has entries in this stream that have not been taken in.
-journal::Checked<std::optional<journal::Receipt>> receiptFor(const Ledger& ledger, const keys::VerifyKey& device,
-                                                             const keys::Id& stream, std::span<const StatedHead> heads);
+journal::Checked<std::optional<journal::Receipt>> receiptFor(const trust::Authority& authority, const Ledger& ledger,
+                                                             const keys::VerifyKey& device, const keys::Id& stream,
+                                                             std::span<const StatedHead> heads);
 
 } // namespace peelpack::merge

@@ -38,46 +38,61 @@ std::uint32_t Authority::limit(const journal::FeedId& feed) const
 
 Judgment Authority::judge(const journal::Decoded& entry) const
 {
-    const journal::FeedId& feed = entry.position.feed;
-    const Holder* writer = holder(feed.device);
-    if (writer == nullptr) {
-        return {Standing::Aside, Reason::NoGrant};
+    if (const auto judged = judgePlace(entry)) {
+        return *judged;
     }
-    if (!journal::isKnown(entry.kind)) {
-        return {Standing::Aside, Reason::NewerKind};
-    }
-    if (!mayWrite(writer->role, entry.kind)) {
-        return {Standing::Refused, Reason::RoleMayNotWrite};
-    }
-    if (writer->role == Role::Student && writer->person != feed.stream) {
-        return {Standing::Refused, Reason::NotTheirStudent};
-    }
-    if (const auto denied = m_denied.find(entry.position); denied != m_denied.end()) {
-        return {Standing::Refused, denied->second};
-    }
-    if (m_admitted.contains(entry.position)) {
-        return {};
-    }
-    if (entry.position.seq >= revokedFrom(feed)) {
-        return {Standing::Aside, Reason::Revoked};
-    }
-    if (entry.position.seq >= forkAt(feed)) {
-        return {Standing::Aside, Reason::PastFork};
-    }
-    return judgeAttestation(entry);
-}
-
-Judgment Authority::judgeAttestation(const journal::Decoded& entry) const
-{
     const auto* attestation = std::get_if<journal::Attestation>(&entry.payload);
     if (attestation == nullptr) {
         return {};
     }
     const auto statement = journal::decodeStatement(attestation->statement);
-    if (!statement || strengthOf(statement.value()) == sheet::Strength::None) {
+    return statement ? judgeSigner(entry.position, statement.value())
+                     : Judgment{Standing::Aside, Reason::UnknownSigner};
+}
+
+Judgment Authority::judge(const journal::Decoded& entry, const journal::Statement& statement) const
+{
+    const auto judged = judgePlace(entry);
+    return judged ? *judged : judgeSigner(entry.position, statement);
+}
+
+std::optional<Judgment> Authority::judgePlace(const journal::Decoded& entry) const
+{
+    const journal::FeedId& feed = entry.position.feed;
+    const Holder* writer = holder(feed.device);
+    if (writer == nullptr) {
+        return Judgment{Standing::Aside, Reason::NoGrant};
+    }
+    if (!journal::isKnown(entry.kind)) {
+        return Judgment{Standing::Aside, Reason::NewerKind};
+    }
+    if (!mayWrite(writer->role, entry.kind)) {
+        return Judgment{Standing::Refused, Reason::RoleMayNotWrite};
+    }
+    if (writer->role == Role::Student && writer->person != feed.stream) {
+        return Judgment{Standing::Refused, Reason::NotTheirStudent};
+    }
+    if (const auto denied = m_denied.find(entry.position); denied != m_denied.end()) {
+        return Judgment{Standing::Refused, denied->second};
+    }
+    if (m_admitted.contains(entry.position)) {
+        return Judgment{};
+    }
+    if (entry.position.seq >= revokedFrom(feed)) {
+        return Judgment{Standing::Aside, Reason::Revoked};
+    }
+    if (entry.position.seq >= forkAt(feed)) {
+        return Judgment{Standing::Aside, Reason::PastFork};
+    }
+    return std::nullopt;
+}
+
+Judgment Authority::judgeSigner(const journal::Position& entry, const journal::Statement& statement) const
+{
+    if (strengthOf(statement) == sheet::Strength::None) {
         return {Standing::Aside, Reason::UnknownSigner};
     }
-    const journal::Signer& signer = statement.value().signer;
+    const journal::Signer& signer = statement.signer;
     const std::vector<SignerRevocation>* revocations = nullptr;
     if (signer.kind == journal::SignerKind::Card) {
         const auto found = m_revokedCards.find({signer.card, signer.epoch});
@@ -88,17 +103,21 @@ Judgment Authority::judgeAttestation(const journal::Decoded& entry) const
     }
     const bool good = revocations == nullptr ||
                       std::all_of(revocations->begin(), revocations->end(), [&](const SignerRevocation& revocation) {
-                          return receiptedBefore(entry.position, revocation);
+                          return receiptedBefore(entry, revocation);
                       });
     return good ? Judgment{} : Judgment{Standing::Aside, Reason::CardRevoked};
 }
 
 bool Authority::receiptedBefore(const journal::Position& entry, const SignerRevocation& revocation) const
 {
-    return std::any_of(m_receipts.begin(), m_receipts.end(), [&](const ReceiptRecord& record) {
+    const auto receipts = m_receiptsOf.find(entry.feed);
+    if (receipts == m_receiptsOf.end() || entry.seq >= forkAt(entry.feed)) {
+        return false;
+    }
+    return std::any_of(receipts->second.begin(), receipts->second.end(), [&](std::size_t index) {
+        const ReceiptRecord& record = m_receipts[index];
         return record.held && record.receipt.feed.device == revocation.writer &&
-               record.programCount <= revocation.seq && record.covered.feed == entry.feed &&
-               record.covered.seq >= entry.seq && entry.seq < forkAt(entry.feed);
+               record.programCount <= revocation.seq && record.covered.seq >= entry.seq;
     });
 }
 
@@ -123,6 +142,13 @@ sheet::Strength Authority::strengthOf(const journal::Statement& statement) const
         return sheet::Strength::CardNew;
     }
     return vouched->second.contains(signer.key) ? sheet::Strength::Card : sheet::Strength::None;
+}
+
+bool Authority::signerRevoked(journal::KeyKind kind, const keys::VerifyKey& key, const keys::Id& card,
+                              std::uint32_t epoch) const
+{
+    return kind == journal::KeyKind::Card ? m_revokedCards.contains({card, epoch})
+                                          : m_revokedSigningDevices.contains(key);
 }
 
 std::optional<keys::Id> Authority::personOf(const journal::Signer& signer) const

@@ -55,6 +55,8 @@ public:
 
     /// Whether an entry counts, from the place it stands and what it says.
     [[nodiscard]] Judgment judge(const journal::Decoded& entry) const;
+    /// The same for an attestation whose statement the caller has read.
+    [[nodiscard]] Judgment judge(const journal::Decoded& entry, const journal::Statement& statement) const;
 
     /// Entries of the feed below this position are neither revoked nor past a fork.
     [[nodiscard]] std::uint32_t limit(const journal::FeedId& feed) const;
@@ -63,6 +65,9 @@ public:
 
     /// How strong a signature is, from the key; None when nobody vouches for it or its shape does not fit the key.
     [[nodiscard]] sheet::Strength strengthOf(const journal::Statement& statement) const;
+    /// Somebody with the right to do so has revoked this card, or this preceptor's phone.
+    [[nodiscard]] bool signerRevoked(journal::KeyKind kind, const keys::VerifyKey& key, const keys::Id& card,
+                                     std::uint32_t epoch) const;
     /// Whose the signing key is; empty when nobody vouches for it.
     [[nodiscard]] std::optional<keys::Id> personOf(const journal::Signer& signer) const;
 
@@ -78,7 +83,9 @@ private:
 
     [[nodiscard]] std::uint32_t revokedFrom(const journal::FeedId& feed) const;
     [[nodiscard]] std::uint32_t forkAt(const journal::FeedId& feed) const;
-    [[nodiscard]] Judgment judgeAttestation(const journal::Decoded& entry) const;
+    /// Empty when nothing but the signer of an attestation is left to judge.
+    [[nodiscard]] std::optional<Judgment> judgePlace(const journal::Decoded& entry) const;
+    [[nodiscard]] Judgment judgeSigner(const journal::Position& entry, const journal::Statement& statement) const;
     [[nodiscard]] bool receiptedBefore(const journal::Position& entry, const SignerRevocation& revocation) const;
 
     keys::Id m_programStream;
@@ -92,6 +99,7 @@ private:
     std::map<CardId, std::vector<SignerRevocation>> m_revokedCards;
     std::map<keys::VerifyKey, std::vector<SignerRevocation>> m_revokedSigningDevices;
     std::vector<ReceiptRecord> m_receipts;
+    std::map<journal::FeedId, std::vector<std::size_t>> m_receiptsOf; ///< of the covered feed: indexes of m_receipts
 };
 
 } // namespace peelpack::trust

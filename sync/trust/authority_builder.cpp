@@ -214,6 +214,7 @@ private:
                 const auto feed = m_feeds.find(record.covered.feed);
                 record.held = feed != m_feeds.end() && item.seq < feed->second.count() &&
                               feed->second.find(item.seq, item.hash) != nullptr;
+                m_authority.m_receiptsOf[record.covered.feed].push_back(m_authority.m_receipts.size());
                 m_authority.m_receipts.push_back(record);
             }
         }

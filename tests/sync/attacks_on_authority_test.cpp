@@ -215,9 +215,9 @@ TEST_CASE("Attack 15: a restored instructor's device learns from students' copie
     // The same device, rolled back: it is shown its own entry that it does not know.
     CHECK(merge::ownFeed(backup, world.instructor.signing.verifyKey(), studentCopy.heads) == merge::OwnFeed::Behind);
     CHECK(merge::ownFeed(current, world.instructor.signing.verifyKey(), studentCopy.heads) == merge::OwnFeed::Current);
-    CHECK(
-        merge::receiptFor(backup, world.instructor.signing.verifyKey(), world.studentId, studentCopy.heads).reason() ==
-        Reason::RecordForked);
+    CHECK(merge::receiptFor(backup.authority(), backup, world.instructor.signing.verifyKey(), world.studentId,
+                            studentCopy.heads)
+              .reason() == Reason::RecordForked);
 
     // A new device of the same person, that continues the old one.
     const keys::DeviceKey fresh = deviceOf(0x29);
@@ -227,13 +227,14 @@ TEST_CASE("Attack 15: a restored instructor's device learns from students' copie
                                         backup.feed(world.feedOf(world.instructor, world.programStream))->head().hash};
     world.append(world.director, world.programStream, grant);
     const merge::Ledger restored = world.all;
-    CHECK(merge::receiptFor(restored, fresh.signing.verifyKey(), world.studentId, studentCopy.heads).reason() ==
-          Reason::PredecessorMissing);
+    CHECK(
+        merge::receiptFor(restored.authority(), restored, fresh.signing.verifyKey(), world.studentId, studentCopy.heads)
+            .reason() == Reason::PredecessorMissing);
     const auto repaired = merge::take(restored, studentCopy);
     REQUIRE(repaired.ok());
     CHECK(repaired.value().ledger.feed(stream)->count() == current.feed(stream)->count());
-    const auto owed =
-        merge::receiptFor(repaired.value().ledger, fresh.signing.verifyKey(), world.studentId, studentCopy.heads);
+    const auto owed = merge::receiptFor(repaired.value().ledger.authority(), repaired.value().ledger,
+                                        fresh.signing.verifyKey(), world.studentId, studentCopy.heads);
     REQUIRE(owed.ok());
     CHECK_FALSE(owed.value().has_value()); // the old device had receipted all of it
 }

@@ -121,7 +121,7 @@ TEST_CASE("Attack 4: another history than the one that was receipted is proven, 
     CHECK(found[0].sort == merge::Contradiction::Sort::Rewritten);
     CHECK(found[0].receipt.receipt == *receipt);
     for (const keys::DeviceKey* device : {&world.instructor, &world.secondInstructor}) {
-        CHECK(merge::receiptFor(shown, device->signing.verifyKey(), world.studentId, {}).reason() ==
+        CHECK(merge::receiptFor(shown.authority(), shown, device->signing.verifyKey(), world.studentId, {}).reason() ==
               Reason::RecordForked);
     }
     // The receipt says nothing about entries that it does not name.
@@ -210,9 +210,11 @@ TEST_CASE("Attack 6: a sheet backdated between two receipts becomes a question w
     old.head.date = *base::Date::fromIso("2026-02-10");
     const auto backdated = world.append(world.student, world.studentId,
                                         journal::SheetOpened{idOf(0x54), idOf(0x55), old}, {minute(-20'000), first});
-    world.append(world.instructor, world.studentId,
-                 *merge::receiptFor(world.all, world.instructor.signing.verifyKey(), world.studentId, {}).value(),
-                 {minute(60), std::nullopt});
+    world.append(
+        world.instructor, world.studentId,
+        *merge::receiptFor(world.all.authority(), world.all, world.instructor.signing.verifyKey(), world.studentId, {})
+             .value(),
+        {minute(60), std::nullopt});
     const auto questions = merge::timeQuestions(world.all.authority(), world.all, feed);
     REQUIRE(questions.size() == 3);
     for (const merge::TimeQuestion& question : questions) {

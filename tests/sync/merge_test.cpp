@@ -157,14 +157,15 @@ TEST_CASE("A take-in without news is owed no receipt", "[merge]")
     world.setUp();
     world.sheet(world.student, world.studentId, idOf(0x51));
     const keys::VerifyKey& device = world.instructor.signing.verifyKey();
-    CHECK(merge::receiptFor(world.all, device, world.studentId, {}).value().has_value());
+    CHECK(merge::receiptFor(world.all.authority(), world.all, device, world.studentId, {}).value().has_value());
     world.receipt(world.instructor, world.studentId);
-    CHECK_FALSE(merge::receiptFor(world.all, device, world.studentId, {}).value().has_value());
-    CHECK_FALSE(merge::receiptFor(world.all, device, world.otherStudentId, {}).value().has_value());
+    CHECK_FALSE(merge::receiptFor(world.all.authority(), world.all, device, world.studentId, {}).value().has_value());
+    CHECK_FALSE(
+        merge::receiptFor(world.all.authority(), world.all, device, world.otherStudentId, {}).value().has_value());
     CHECK(merge::receiptedCount(world.all.authority(), world.feedOf(world.student, world.studentId)) == 3);
     CHECK(merge::receiptedCount(world.all.authority(), world.feedOf(world.otherStudent, world.otherStudentId)) == 0);
     world.sheet(world.student, world.studentId, idOf(0x52));
-    const auto owed = merge::receiptFor(world.all, device, world.studentId, {}).value();
+    const auto owed = merge::receiptFor(world.all.authority(), world.all, device, world.studentId, {}).value();
     REQUIRE(owed.has_value());
     REQUIRE(owed->items.size() == 1);
     CHECK(owed->items[0].seq == 5);
@@ -176,7 +177,8 @@ TEST_CASE("The export of the feeds that others write is byte-equal on two taking
     World& world = scene.world;
     const auto exportFor = [&](const keys::DeviceKey& taker, const std::vector<std::size_t>& order) {
         world.all = scene.takeIn(order).ledger;
-        const auto owed = merge::receiptFor(world.all, taker.signing.verifyKey(), world.otherStudentId, {});
+        const auto owed =
+            merge::receiptFor(world.all.authority(), world.all, taker.signing.verifyKey(), world.otherStudentId, {});
         REQUIRE(owed.ok());
         REQUIRE(owed.value().has_value());
         world.append(taker, world.otherStudentId, *owed.value());
@@ -269,7 +271,8 @@ TEST_CASE("A ledger that was kept opens again by its chain, forks included, and 
     const merge::Batch kept = merge::contents(ledger);
     const auto again = merge::reopen(scene.world.program, kept);
     REQUIRE(again.ok());
-    CHECK(volumeOf(again.value()) == volumeOf(ledger));
+    CHECK(again.value().unfit.empty());
+    CHECK(volumeOf(again.value().ledger) == volumeOf(ledger));
     for (std::size_t run = 0; run < kept.runs.size(); ++run) {
         for (std::size_t entry = 0; entry < kept.runs[run].entries.size(); ++entry) {
             INFO(run << " " << entry);
@@ -278,11 +281,54 @@ TEST_CASE("A ledger that was kept opens again by its chain, forks included, and 
             changed[3] ^= 1U; // the claimed time: well-formed, and another hash
             merge::Batch damaged = kept;
             damaged.runs[run].entries[entry] = changed;
-            CHECK_FALSE(merge::reopen(scene.world.program, damaged).ok());
+            const auto other = merge::reopen(scene.world.program, damaged);
+            CHECK((!other.ok() || volumeOf(other.value().ledger) != volumeOf(ledger)));
             merge::Batch shorter = kept;
-            shorter.runs[run].entries.resize(entry);
-            CHECK_FALSE(merge::reopen(scene.world.program, shorter).ok());
+            shorter.runs[run].entries.erase(shorter.runs[run].entries.begin(),
+                                            shorter.runs[run].entries.begin() + static_cast<std::ptrdiff_t>(entry) + 1);
+            shorter.runs[run].from += static_cast<std::uint32_t>(entry) + 1;
+            if (!shorter.runs[run].entries.empty() && kept.runs[run].from == 0) {
+                CHECK_FALSE(merge::reopen(scene.world.program, shorter).value().unfit.empty());
+            }
         }
+    }
+}
+
+TEST_CASE("What came after a missing entry is placed once the entry is there again", "[merge]")
+{
+    World world;
+    world.setUp();
+    world.sheet(world.student, world.studentId, idOf(0x51));
+    merge::Batch kept = merge::contents(world.all);
+    merge::Run& run = *std::find_if(kept.runs.begin(), kept.runs.end(), [&](const merge::Run& candidate) {
+        return candidate.feed == world.feedOf(world.student, world.studentId);
+    });
+    const merge::Run missing{run.feed, run.from + 1, {run.entries[1]}};
+    const merge::Run rest{run.feed, run.from + 2, {run.entries.begin() + 2, run.entries.end()}};
+    run.entries.resize(1);
+    kept.runs.push_back(rest);
+    CHECK(merge::reopen(world.program, kept).value().unfit.size() == 1);
+    kept.runs.push_back(missing);
+    const auto whole = merge::reopen(world.program, kept).value();
+    CHECK(whole.unfit.empty());
+    CHECK(volumeOf(whole.ledger) == volumeOf(world.all));
+}
+
+TEST_CASE("New entries are those that a ledger does not hold, branches too", "[merge]")
+{
+    const Scene scene;
+    const merge::Ledger all = scene.takeIn({0, 1, 2, 3, 4}).ledger;
+    for (std::size_t parcel = 0; parcel < 5; ++parcel) {
+        const merge::Ledger some = scene.takeIn({parcel}).ledger;
+        merge::Batch news = merge::contents(all);
+        news.runs = merge::newEntries(some, all);
+        merge::Batch kept = merge::contents(some);
+        kept.certificates = news.certificates;
+        kept.runs.insert(kept.runs.end(), news.runs.begin(), news.runs.end());
+        const auto whole = merge::reopen(scene.world.program, kept).value();
+        CHECK(whole.unfit.empty());
+        CHECK(volumeOf(whole.ledger) == volumeOf(all));
+        CHECK(merge::newEntries(all, all).empty());
     }
 }
 

@@ -169,7 +169,7 @@ journal::Position World::sheet(const keys::DeviceKey& device, const keys::Id& wh
 
 std::optional<journal::Position> World::receipt(const keys::DeviceKey& device, const keys::Id& stream)
 {
-    const auto owed = merge::receiptFor(all, device.signing.verifyKey(), stream, {});
+    const auto owed = merge::receiptFor(all.authority(), all, device.signing.verifyKey(), stream, {});
     REQUIRE(owed.ok());
     if (!owed.value()) {
         return std::nullopt;

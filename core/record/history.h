@@ -1,0 +1,34 @@
+#pragma once
+
+#include "core/record/sheet_record.h"
+
+#include <cstddef>
+#include <optional>
+#include <vector>
+
+/// The parts of the fold: what one sheet's events are before they become a record.
+namespace peelpack::record {
+
+/// The events of one sheet, lent.
+struct SheetEvents {
+    std::vector<const Event*> student; ///< in feed order
+    std::vector<const Event*> acts;    ///< in the order of StudentEvents
+
+    [[nodiscard]] const Act& act(std::size_t index) const { return std::get<Act>(acts[index]->what); }
+};
+
+/// Indexes into SheetEvents::student of what the writers of the acts had seen; empty where that entry is not here.
+using Sights = std::vector<std::optional<std::size_t>>;
+Sights sightsOf(const SheetEvents& events);
+
+/// Which events have no effect although they count, as indexes into SheetEvents::student.
+struct WithoutEffect {
+    std::vector<bool> afterInitial;
+    std::vector<bool> requestOnly; ///< withdrawals that came after an initial
+};
+
+/// Every event of the sheet in an order that hashes and feeds give: an act comes after what its writer had seen and
+/// after the act on which it stands, and before what its writer had not seen.
+std::vector<HistoryLine> historyOf(const SheetEvents& events, const Sights& sights, const WithoutEffect& without);
+
+} // namespace peelpack::record

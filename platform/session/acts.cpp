@@ -1,0 +1,125 @@
+#include "platform/session/acts.h"
+
+#include "sync/merge/actions.h"
+#include "sync/merge/student_events.h"
+
+#include <algorithm>
+
+namespace peelpack::session {
+namespace {
+
+base::Error bad(std::string sentence)
+{
+    return {base::ErrorCode::BadValue, std::move(sentence)};
+}
+
+keys::Hash hashOf(const base::EntryHash& hash)
+{
+    return keys::Hash{hash.bytes};
+}
+
+/// The act, or why nobody may write one now.
+base::Result<journal::Act> checkedAct(const Session& session, const SheetPlace& place, std::string reason,
+                                      bool needsReason)
+{
+    if (!session.isStaff()) {
+        return bad("Only an instructor or the director can do this.");
+    }
+    if (needsReason && reason.empty()) {
+        return bad("This needs a reason; it stays beside the sheet for good.");
+    }
+    if (place.record.standing == record::SheetStanding::Void) {
+        return bad("The sheet is void; nothing more can be done with it.");
+    }
+    return actOn(session, place, std::move(reason));
+}
+
+template <class Payload>
+base::Result<journal::Position> write(Session& session, const SheetPlace& place, base::Result<journal::Act> act,
+                                      Payload payload)
+{
+    if (!act) {
+        return act.error();
+    }
+    payload.act = std::move(act).value();
+    return session.append(place.student, payload);
+}
+
+} // namespace
+
+base::Result<journal::Act> actOn(const Session& session, const SheetPlace& place, std::string reason)
+{
+    journal::Act act;
+    act.sheet = place.sheet;
+    act.reason = std::move(reason);
+    const record::StudentEvents events = merge::studentEvents(session.authority(), session.ledger(), place.student);
+    for (const record::Event& event : events.events) {
+        if (event.sheet != idOf(place.sheet)) {
+            continue;
+        }
+        if (const auto* made = std::get_if<record::Act>(&event.what)) {
+            if (made->inForce) {
+                act.standsOn = hashOf(event.entry); // in the order of the walk: the last one stays
+            }
+        } else {
+            act.about = hashOf(event.entry);
+        }
+    }
+    if (act.about.isZero()) {
+        return base::Error{base::ErrorCode::NotFound, "There is no such sheet here."};
+    }
+    return act;
+}
+
+base::Result<journal::Position> initialSheet(Session& session, const SheetPlace& place, bool confirmed,
+                                             std::string reason)
+{
+    if (place.record.standing == record::SheetStanding::Withdrawn) {
+        return bad("The student took the sheet back; void it, or ask them to open another.");
+    }
+    return write(session, place, checkedAct(session, place, std::move(reason), false), journal::Initial{{}, confirmed});
+}
+
+base::Result<journal::Position> returnSheet(Session& session, const SheetPlace& place, std::string reason)
+{
+    return write(session, place, checkedAct(session, place, std::move(reason), true), journal::Return{});
+}
+
+base::Result<journal::Position> voidSheet(Session& session, const SheetPlace& place, std::string reason)
+{
+    return write(session, place, checkedAct(session, place, std::move(reason), true), journal::Void{});
+}
+
+base::Result<journal::Position> refileSheet(Session& session, const SheetPlace& place,
+                                            std::vector<journal::Choice> choices, std::string reason)
+{
+    return write(session, place, checkedAct(session, place, std::move(reason), true),
+                 journal::Refile{{}, std::move(choices)});
+}
+
+base::Result<journal::Position> amendSheet(Session& session, const SheetPlace& place, const SheetChange& change,
+                                           std::string reason)
+{
+    if (change.marks.empty() && !change.head && change.procedures.empty()) {
+        return bad("Nothing is changed.");
+    }
+    return write(session, place, checkedAct(session, place, std::move(reason), true),
+                 journal::Amend{{}, change.marks, change.head, change.procedures});
+}
+
+base::Result<journal::Position> acceptReview(Session& session, const SheetPlace& place,
+                                             const std::optional<sheet::Skill>& skill, std::string reason)
+{
+    const auto& reviews = place.record.reviews;
+    const auto pending = std::find_if(reviews.rbegin(), reviews.rend(), [&](const record::Review& review) {
+        return review.answer == record::Review::Answer::Pending && (!skill || review.asked.skill == *skill);
+    });
+    if (pending == reviews.rend()) {
+        return bad("Nobody has asked for a review of that mark, or it was answered already.");
+    }
+    return write(
+        session, place, checkedAct(session, place, std::move(reason), false),
+        journal::ReviewAccepted{{}, hashOf(pending->request), {pending->asked.skill, pending->asked.wanted, {}}});
+}
+
+} // namespace peelpack::session

@@ -1,0 +1,299 @@
+#include "platform/vault/entry_table.h"
+
+#include "sync/keys/hash.h"
+#include "sync/keys/little_endian.h"
+
+#include <QSqlError>
+#include <QVariant>
+
+namespace peelpack::vault {
+namespace {
+
+constexpr std::uint32_t certificateFeed = 0;
+constexpr std::uint32_t introduction = 0xFFFFFFFF; ///< the seq of the row that says which feed a number stands for
+
+keys::ByteView viewOf(const QByteArray& bytes)
+{
+    return {reinterpret_cast<const std::uint8_t*>(bytes.constData()), static_cast<std::size_t>(bytes.size())};
+}
+
+QByteArray lent(keys::ByteView bytes)
+{
+    return QByteArray::fromRawData(reinterpret_cast<const char*>(bytes.data()), static_cast<qsizetype>(bytes.size()));
+}
+
+std::string placeInWords(std::uint64_t number, std::uint32_t feed, std::uint32_t seq)
+{
+    std::string text = "row " + std::to_string(number);
+    if (feed == certificateFeed) {
+        return text + " (a certificate)";
+    }
+    return text + (seq == introduction ? " (which feed " + std::to_string(feed) + " is)"
+                                       : " (entry " + std::to_string(seq) + " of feed " + std::to_string(feed) + ")");
+}
+
+keys::Hash hashOf(keys::ByteView sealed)
+{
+    return keys::hash({}, {sealed});
+}
+
+} // namespace
+
+Result<Chain> EntryTable::readChain()
+{
+    Result<QSqlQuery> query = m_database.prepare("SELECT sealed FROM chain");
+    if (!query) {
+        return query.error();
+    }
+    QSqlQuery statement = std::move(query).value();
+    if (const Result<bool> ran = Database::run(statement); !ran) {
+        return ran.error();
+    }
+    if (statement.next()) {
+        const QByteArray sealed = statement.value(0).toByteArray();
+        if (const auto plain = m_sealer.open(namedPlace("chain", ""), viewOf(sealed))) {
+            if (const auto chain = Chain::from(*plain)) {
+                return *chain;
+            }
+        }
+    }
+    return VaultError{Fault::Damaged, "The list of the vault's rows is damaged."};
+}
+
+Result<bool> EntryTable::writeChain(const Chain& chain)
+{
+    Result<QSqlQuery> query = m_database.prepare("INSERT INTO chain (one, sealed) VALUES (1, ?) ON CONFLICT (one) DO "
+                                                 "UPDATE SET sealed = excluded.sealed");
+    if (!query) {
+        return query.error();
+    }
+    QSqlQuery statement = std::move(query).value();
+    const keys::Bytes sealed = m_sealer.seal(namedPlace("chain", ""), chain.bytes());
+    statement.addBindValue(lent(sealed));
+    return Database::run(statement);
+}
+
+void EntryTable::takeRow(const Row& row, State& state, Contents& contents) const
+{
+    const keys::Bytes place = entryPlace(row.number, row.feed, row.seq);
+    for (std::uint64_t missing = state.chain.rows + 1; missing < row.number; ++missing) {
+        contents.damage.push_back({"row " + std::to_string(missing) + " (missing)"});
+        ++state.chain.rows;
+    }
+    state.chain.add(place, row.sealed);
+    auto plain = m_sealer.open(place, row.sealed);
+    const auto damaged = [&] { contents.damage.push_back({placeInWords(row.number, row.feed, row.seq)}); };
+    if (!plain) {
+        damaged();
+        return;
+    }
+    if (row.feed == certificateFeed) {
+        contents.certificates.push_back(std::move(*plain));
+        ++state.certificates;
+        return;
+    }
+    if (row.seq == introduction) {
+        keys::Reader reader(*plain);
+        journal::FeedId feed;
+        feed.device = reader.fixed<keys::VerifyKey>();
+        feed.stream = reader.fixed<keys::Id>();
+        state.numbers[feed] = row.feed;
+        state.feeds[row.feed] = feed;
+        state.lastFeed = std::max(state.lastFeed, row.feed);
+        return;
+    }
+    state.lastFeed = std::max(state.lastFeed, row.feed);
+    const auto feed = state.feeds.find(row.feed);
+    if (feed == state.feeds.end()) {
+        damaged();
+        return;
+    }
+    contents.entries.push_back({feed->second, row.seq, std::move(*plain)});
+}
+
+Result<bool> EntryTable::read(Contents& contents)
+{
+    const Result<Chain> chain = readChain();
+    if (!chain && chain.error().fault != Fault::Damaged) {
+        return chain.error();
+    }
+    State state;
+    const auto onRow = [&](const Row& row) { takeRow(row, state, contents); };
+    Result<QSqlQuery> query = m_database.prepare("SELECT number, feed, seq, sealed FROM entry ORDER BY number");
+    if (!query) {
+        return query.error();
+    }
+    QSqlQuery statement = std::move(query).value();
+    if (const Result<bool> ran = Database::run(statement); !ran) {
+        return ran.error();
+    }
+    const std::uint64_t expected = chain ? chain.value().rows : 0;
+    contents.entries.reserve(expected);
+    while (statement.next()) {
+        const QByteArray sealed = statement.value(3).toByteArray();
+        const keys::ByteView view = viewOf(sealed);
+        onRow({statement.value(0).toULongLong(),
+               statement.value(1).toUInt(),
+               statement.value(2).toUInt(),
+               {view.begin(), view.end()}});
+    }
+    if (statement.lastError().isValid()) {
+        // A damaged page ends the scan; what lies on others is still found by its number.
+        statement.finish();
+        if (const Result<bool> rest = readRowsOneByOne(state.chain.rows + 1, expected, onRow); !rest) {
+            return rest;
+        }
+    }
+    for (std::uint64_t missing = state.chain.rows + 1; missing <= expected; ++missing) {
+        contents.damage.push_back({"row " + std::to_string(missing) + " (missing)"});
+        ++state.chain.rows;
+    }
+    state.listHolds = chain && (chain.value() == state.chain || !contents.damage.empty());
+    if (!state.listHolds) {
+        contents.damage.push_back({"the list of rows"});
+    }
+    if (chain) {
+        state.chain = chain.value();
+    }
+    m_state = std::move(state);
+    m_isRead = true;
+    return true;
+}
+
+Result<bool> EntryTable::readRowsOneByOne(std::uint64_t from, std::uint64_t to,
+                                          const std::function<void(const Row&)>& onRow)
+{
+    for (std::uint64_t number = from; number <= to; ++number) {
+        Result<QSqlQuery> query = m_database.prepare("SELECT feed, seq, sealed FROM entry WHERE number = ?");
+        if (!query) {
+            return query.error();
+        }
+        QSqlQuery statement = std::move(query).value();
+        statement.addBindValue(QVariant::fromValue<qulonglong>(number));
+        if (statement.exec() && statement.next()) {
+            const QByteArray sealed = statement.value(2).toByteArray();
+            const keys::ByteView view = viewOf(sealed);
+            onRow({number, statement.value(0).toUInt(), statement.value(1).toUInt(), {view.begin(), view.end()}});
+        }
+    }
+    return true;
+}
+
+Result<std::uint32_t> EntryTable::numberOf(const journal::FeedId& feed)
+{
+    if (const auto found = m_next.numbers.find(feed); found != m_next.numbers.end()) {
+        return found->second;
+    }
+    const std::uint32_t number = ++m_next.lastFeed;
+    keys::Bytes plain(feed.device.bytes.begin(), feed.device.bytes.end());
+    keys::append(plain, feed.stream.view());
+    if (const Result<bool> written = writeRow(number, introduction, plain); !written) {
+        return written.error();
+    }
+    m_next.numbers[feed] = number;
+    m_next.feeds[number] = feed;
+    return number;
+}
+
+Result<bool> EntryTable::writeRow(std::uint32_t feed, std::uint32_t seq, keys::ByteView plain)
+{
+    Row row{m_next.chain.rows + 1, feed, seq, {}};
+    const keys::Bytes place = entryPlace(row.number, feed, seq);
+    const keys::Bytes sealed = m_sealer.seal(place, plain);
+    m_insert.bindValue(0, QVariant::fromValue<qulonglong>(row.number));
+    m_insert.bindValue(1, feed);
+    m_insert.bindValue(2, seq);
+    m_insert.bindValue(3, lent(sealed));
+    if (const Result<bool> inserted = Database::run(m_insert); !inserted) {
+        return inserted;
+    }
+    m_next.chain.add(place, sealed);
+    m_written.emplace_back(std::move(row), hashOf(sealed));
+    return true;
+}
+
+Result<bool> EntryTable::append(const Change& change)
+{
+    if (!m_isRead) {
+        Contents unused;
+        if (const Result<bool> done = read(unused); !done) {
+            return done;
+        }
+    }
+    if (!m_state.listHolds) {
+        return VaultError{Fault::Damaged,
+                          "The list of the vault's rows is damaged, so nothing more is written to it: join "
+                          "anew and have your history sent back."};
+    }
+    m_next = m_state;
+    m_written.clear();
+    Result<QSqlQuery> insert = m_database.prepare("INSERT INTO entry (number, feed, seq, sealed) VALUES (?, ?, ?, ?)");
+    if (!insert) {
+        return insert.error();
+    }
+    m_insert = std::move(insert).value();
+    for (const keys::Bytes& certificate : change.certificates) {
+        if (const Result<bool> written = writeRow(certificateFeed, m_next.certificates++, certificate); !written) {
+            return written;
+        }
+    }
+    for (const PlacedEntry& entry : change.entries) {
+        const Result<std::uint32_t> feed = numberOf(entry.feed);
+        if (!feed) {
+            return feed.error();
+        }
+        if (const Result<bool> written = writeRow(feed.value(), entry.seq, entry.bytes); !written) {
+            return written;
+        }
+    }
+    return m_written.empty() ? Result<bool>(true) : writeChain(m_next.chain);
+}
+
+Result<bool> EntryTable::readBack()
+{
+    const std::vector<std::pair<Row, keys::Hash>> written = std::move(m_written);
+    m_written.clear();
+    m_insert = QSqlQuery();
+    m_state = std::move(m_next);
+    m_next = {};
+    if (written.empty()) {
+        return true;
+    }
+    const VaultError different{Fault::Damaged, "What was saved does not read back; check the device's storage."};
+    Result<QSqlQuery> query = m_database.prepare("SELECT sealed FROM entry WHERE number = ?");
+    if (!query) {
+        return query.error();
+    }
+    QSqlQuery statement = std::move(query).value();
+    for (const auto& [row, hash] : written) {
+        statement.bindValue(0, QVariant::fromValue<qulonglong>(row.number));
+        if (const Result<bool> ran = Database::run(statement); !ran) {
+            return ran;
+        }
+        const QByteArray sealed = statement.next() ? statement.value(0).toByteArray() : QByteArray();
+        if (hashOf(viewOf(sealed)) != hash ||
+            !m_sealer.open(entryPlace(row.number, row.feed, row.seq), viewOf(sealed))) {
+            return different;
+        }
+        statement.finish();
+    }
+    const Result<Chain> chain = readChain();
+    if (!chain) {
+        return chain.error();
+    }
+    return chain.value() == m_state.chain ? Result<bool>(true) : different;
+}
+
+bool EntryTable::forget()
+{
+    m_next = {};
+    m_written.clear();
+    m_insert = QSqlQuery();
+    if (!m_isRead || !m_state.listHolds) {
+        return true;
+    }
+    const Result<Chain> chain = readChain();
+    return chain && chain.value() == m_state.chain;
+}
+
+} // namespace peelpack::vault

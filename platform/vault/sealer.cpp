@@ -1,0 +1,87 @@
+#include "platform/vault/sealer.h"
+
+#include "sync/keys/hash.h"
+#include "sync/keys/little_endian.h"
+#include "sync/keys/seal.h"
+
+namespace peelpack::vault {
+namespace {
+
+keys::Bytes associatedData(const keys::Id& vault, keys::ByteView place)
+{
+    keys::Bytes bytes(vault.bytes.begin(), vault.bytes.end());
+    keys::append(bytes, place);
+    return bytes;
+}
+
+} // namespace
+
+keys::Bytes Sealer::seal(keys::ByteView place, keys::ByteView plain) const
+{
+    keys::Bytes row(keys::aeadNonceBytes);
+    m_random.fill(row);
+    keys::append(row, keys::aeadSeal(m_dataKey.view(), row, associatedData(m_vault, place), plain).value());
+    return row;
+}
+
+std::optional<keys::Bytes> Sealer::open(keys::ByteView place, keys::ByteView sealed) const
+{
+    if (sealed.size() < overheadBytes) {
+        return std::nullopt;
+    }
+    keys::Bytes plain;
+    if (!keys::aeadOpenInto(plain, m_dataKey.view(), sealed.first(keys::aeadNonceBytes), associatedData(m_vault, place),
+                            sealed.subspan(keys::aeadNonceBytes))) {
+        return std::nullopt;
+    }
+    return plain;
+}
+
+keys::Bytes entryPlace(std::uint64_t number, std::uint32_t feed, std::uint32_t seq)
+{
+    keys::Bytes place;
+    place.reserve(17);
+    place.push_back('e');
+    keys::append(place, keys::littleEndian(number));
+    keys::append(place, keys::littleEndian(feed));
+    keys::append(place, keys::littleEndian(seq));
+    return place;
+}
+
+keys::Bytes namedPlace(std::string_view table, std::string_view name)
+{
+    keys::Bytes place{'t'};
+    keys::append(place, keys::bytesOf(table));
+    place.push_back(0);
+    keys::append(place, keys::bytesOf(name));
+    return place;
+}
+
+void Chain::add(keys::ByteView place, keys::ByteView sealed)
+{
+    const keys::ByteView tag = sealed.last(std::min(sealed.size(), keys::aeadTagBytes));
+    digest = keys::hash("peelpack.vchain1", {digest.view(), place, tag});
+    ++rows;
+}
+
+keys::Bytes Chain::bytes() const
+{
+    keys::Bytes bytes;
+    keys::append(bytes, keys::littleEndian(rows));
+    keys::append(bytes, digest.view());
+    return bytes;
+}
+
+std::optional<Chain> Chain::from(keys::ByteView bytes)
+{
+    keys::Reader reader(bytes);
+    Chain chain;
+    chain.rows = reader.number<std::uint64_t>();
+    chain.digest = reader.fixed<keys::Hash>();
+    if (reader.failed() || reader.left() != 0) {
+        return std::nullopt;
+    }
+    return chain;
+}
+
+} // namespace peelpack::vault

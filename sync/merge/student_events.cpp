@@ -1,0 +1,366 @@
+#include "sync/merge/student_events.h"
+
+#include "sync/keys/card.h"
+#include "sync/merge/actions.h"
+#include "sync/merge/record_content.h"
+
+#include <algorithm>
+#include <set>
+
+namespace peelpack::merge {
+
+using journal::Kind;
+using trust::Judgment;
+
+namespace {
+
+using FeedsOfStudent = std::vector<const journal::Feed*>;
+
+bool isAct(std::uint16_t kind)
+{
+    return kind >= static_cast<std::uint16_t>(Kind::Initial) && kind <= static_cast<std::uint16_t>(Kind::Void);
+}
+
+bool isAboutSheet(std::uint16_t kind)
+{
+    return isAct(kind) || (kind >= static_cast<std::uint16_t>(Kind::SheetOpened) &&
+                           kind <= static_cast<std::uint16_t>(Kind::Declined));
+}
+
+/// The smallest hash at the feed's first place.
+keys::Hash firstHash(const journal::Feed& feed)
+{
+    const journal::Segment* segment = &feed.trunk();
+    if (segment->entries.empty() && !segment->branches.empty()) {
+        segment = &segment->branches.front();
+    }
+    return segment->entries.empty() ? keys::Hash{} : segment->entries.front().link.hash;
+}
+
+/// A feed after those that its device continues, otherwise by first hash.
+FeedsOfStudent inOrder(const trust::Authority& authority, FeedsOfStudent feeds)
+{
+    std::map<journal::FeedId, const journal::Feed*> byId;
+    for (const journal::Feed* feed : feeds) {
+        byId.emplace(feed->id(), feed);
+    }
+    std::sort(feeds.begin(), feeds.end(),
+              [](const journal::Feed* a, const journal::Feed* b) { return firstHash(*a) < firstHash(*b); });
+    FeedsOfStudent ordered;
+    std::set<journal::FeedId> met; // each is opened once, so that grants that name one another in a ring end
+    for (const journal::Feed* start : feeds) {
+        std::vector<std::pair<const journal::Feed*, bool>> open{{start, false}}; // true: what it continues is done
+        while (!open.empty()) {
+            const auto [feed, ready] = open.back();
+            open.pop_back();
+            if (ready) {
+                ordered.push_back(feed);
+                continue;
+            }
+            if (!met.insert(feed->id()).second) {
+                continue;
+            }
+            open.emplace_back(feed, true);
+            const trust::Holder* holder = authority.holder(feed->id().device);
+            if (holder == nullptr) {
+                continue;
+            }
+            for (const journal::Position& earlier : holder->continues) {
+                if (const auto found = byId.find(earlier.feed); found != byId.end()) {
+                    open.emplace_back(found->second, false);
+                }
+            }
+        }
+    }
+    return ordered;
+}
+
+record::Writer writerOf(const trust::Holder* holder)
+{
+    if (holder == nullptr) {
+        return {};
+    }
+    record::Writer writer{record::Part::Other, idOf(holder->person), holder->name};
+    switch (holder->role) {
+    case journal::Role::Director:
+        writer.part = record::Part::Director;
+        break;
+    case journal::Role::Instructor:
+        writer.part = record::Part::Instructor;
+        break;
+    case journal::Role::Student:
+        writer.part = record::Part::Student;
+        break;
+    case journal::Role::Coordinator:
+    case journal::Role::Contact:
+        break;
+    }
+    return writer;
+}
+
+record::Standing standingOf(const Judgment& judgment)
+{
+    using Verdict = record::Standing::Verdict;
+    switch (judgment.standing) {
+    case Judgment::Standing::Aside:
+        return {Verdict::Aside, std::string(journal::sentence(judgment.reason))};
+    case Judgment::Standing::Refused:
+        return {Verdict::Refused, std::string(journal::sentence(judgment.reason))};
+    case Judgment::Standing::Counts:
+        break;
+    }
+    return {};
+}
+
+/// Sheet and content of a student's entry, attestations apart.
+struct StudentContent {
+    record::Event& event;
+
+    void operator()(journal::SheetOpened& opened) const
+    {
+        event.sheet = idOf(opened.sheet);
+        event.what = record::Opened{draftOf(opened.operation, std::move(opened.draft))};
+    }
+    void operator()(journal::HeadChanged& changed) const
+    {
+        event.sheet = idOf(changed.sheet);
+        event.what = record::HeadChanged{draftOf(changed.operation, std::move(changed.draft))};
+    }
+    void operator()(journal::Withdrawn& withdrawn) const
+    {
+        event.sheet = idOf(withdrawn.sheet);
+        event.what = record::Withdrawn{std::move(withdrawn.reason)};
+    }
+    void operator()(const journal::Logged& logged) const
+    {
+        event.sheet = idOf(logged.sheet);
+        event.what = record::Logged{choicesOf(logged.choices)};
+    }
+    void operator()(journal::ReviewAsked& asked) const
+    {
+        event.sheet = idOf(asked.sheet);
+        event.what = record::ReviewAsked{asked.wanted.skill, asked.wanted.mark, std::move(asked.reason)};
+    }
+    void operator()(const journal::HandOverEnded& ended) const
+    {
+        event.sheet = idOf(ended.sheet);
+        event.what = handOverOf(ended);
+    }
+    void operator()(journal::Declined& declined) const
+    {
+        event.sheet = idOf(declined.sheet);
+        event.what = record::Declined{std::move(declined.reason)};
+    }
+    template <class Other>
+    void operator()(const Other& /*other*/) const
+    {
+    }
+};
+
+struct DecisionContent {
+    record::Decision operator()(const journal::Return& /*back*/) const { return record::Return{}; }
+    record::Decision operator()(const journal::ReviewAccepted& accepted) const
+    {
+        return record::ReviewAccepted{accepted.granted.skill, accepted.granted.mark, hashOf(accepted.request)};
+    }
+    record::Decision operator()(journal::Amend& amend) const
+    {
+        record::Amend result{marksOf(std::move(amend.marks)), std::nullopt, std::move(amend.procedures)};
+        if (amend.head) {
+            result.head = headOf(std::move(*amend.head));
+        }
+        return result;
+    }
+    record::Decision operator()(const journal::Refile& refile) const
+    {
+        return record::Refile{choicesOf(refile.choices)};
+    }
+    record::Decision operator()(const journal::Void& /*gone*/) const { return record::Void{}; }
+    record::Decision operator()(const journal::Initial& initial) const { return record::Initial{initial.confirmed}; }
+    template <class Other>
+    record::Decision operator()(const Other& /*other*/) const
+    {
+        return {};
+    }
+};
+
+/// Reads the entries of one student's stream, each once.
+class StudentReader {
+public:
+    StudentReader(const trust::Authority& authority, const keys::Id& student, std::string name) : m_authority(authority)
+    {
+        m_result.student = idOf(student);
+        m_result.name = std::move(name);
+    }
+
+    record::StudentEvents read(FeedsOfStudent feeds)
+    {
+        for (const journal::Feed* feed : inOrder(m_authority, std::move(feeds))) {
+            m_writer = m_authority.holder(feed->id().device);
+            feed->eachSegment([&](std::uint32_t from, const journal::Segment& segment) {
+                for (std::uint32_t i = 0; i < segment.entries.size(); ++i) {
+                    if (isAboutSheet(journal::kindOf(segment.entries[i]))) {
+                        take(journal::decode(feed->id(), from + i, segment.entries[i]));
+                    }
+                }
+            });
+        }
+        addActs();
+        return std::move(m_result);
+    }
+
+private:
+    struct JudgedAct {
+        journal::Decoded entry;
+        Judgment judgment;
+    };
+
+    void take(journal::Decoded entry)
+    {
+        if (isAct(entry.kind)) {
+            const Judgment judgment = m_authority.judge(entry);
+            if (judgment.standing == Judgment::Standing::Counts) {
+                auto& actions = m_actions[journal::actOf(entry.payload)->sheet];
+                actions.push_back({std::move(entry), m_writer->role, m_writer->person, m_writer->epoch});
+            } else {
+                m_otherActs.push_back({std::move(entry), judgment});
+            }
+        } else if (auto* attestation = std::get_if<journal::Attestation>(&entry.payload)) {
+            takeAttestation(entry, *attestation);
+        } else {
+            record::Event event = eventOf(entry, m_authority.judge(entry));
+            std::visit(StudentContent{event}, entry.payload);
+            m_result.events.push_back(std::move(event));
+        }
+    }
+
+    void takeAttestation(const journal::Decoded& entry, const journal::Attestation& attestation)
+    {
+        auto statement = journal::decodeStatement(attestation.statement);
+        if (!statement) {
+            return; // does not happen: such an entry is refused when it is brought
+        }
+        const journal::Statement& read = statement.value();
+        record::Event event = eventOf(entry, m_authority.judge(entry, read));
+        event.sheet = idOf(read.sheet);
+        const sheet::Strength strength = m_authority.strengthOf(read);
+        const std::optional<keys::Id> person = m_authority.personOf(read.signer);
+        record::Attested attested = attestedOf(std::move(statement).value());
+        attested.strength = strength;
+        if (person) {
+            attested.person = idOf(*person);
+        }
+        event.what = std::move(attested);
+        m_result.events.push_back(std::move(event));
+    }
+
+    [[nodiscard]] record::Event eventOf(const journal::Decoded& entry, const Judgment& judgment) const
+    {
+        record::Event event;
+        event.entry = hashOf(entry.position.hash);
+        event.writer = writerOf(m_authority.holder(entry.position.feed.device));
+        event.claimed = timeOf(entry.context.time);
+        event.standing = standingOf(judgment);
+        return event;
+    }
+
+    void addActs()
+    {
+        for (auto& [sheet, actions] : m_actions) {
+            SheetActions walked = walkOf(std::move(actions));
+            for (Action& action : walked.inForce) {
+                addAct(std::move(action.entry), Judgment{}, true);
+            }
+            for (Action& action : walked.beside) {
+                addAct(std::move(action.entry), Judgment{}, false);
+            }
+        }
+        std::sort(m_otherActs.begin(), m_otherActs.end(),
+                  [](const JudgedAct& a, const JudgedAct& b) { return a.entry.position.hash < b.entry.position.hash; });
+        for (JudgedAct& other : m_otherActs) {
+            addAct(std::move(other.entry), other.judgment, false);
+        }
+    }
+
+    void addAct(journal::Decoded entry, const Judgment& judgment, bool inForce)
+    {
+        const journal::Act& said = *journal::actOf(entry.payload);
+        record::Event event = eventOf(entry, judgment);
+        event.sheet = idOf(said.sheet);
+        record::Act act{hashOf(said.standsOn), hashOf(said.about), said.reason, inForce, {}};
+        act.decision = std::visit(DecisionContent{}, entry.payload);
+        event.what = std::move(act);
+        m_result.events.push_back(std::move(event));
+    }
+
+    const trust::Authority& m_authority;
+    const trust::Holder* m_writer = nullptr; // of the feed at hand
+    record::StudentEvents m_result;
+    std::map<keys::Id, std::vector<Action>> m_actions; // that count, by sheet
+    std::vector<JudgedAct> m_otherActs;
+};
+
+/// The names of all students, of the devices that no other continues where there are several.
+std::map<keys::Id, std::string> namesOf(const trust::Authority& authority)
+{
+    std::set<keys::VerifyKey> continued;
+    for (const auto& [device, holder] : authority.holders()) {
+        for (const journal::Position& earlier : holder.continues) {
+            continued.insert(earlier.feed.device);
+        }
+    }
+    std::map<keys::Id, std::string> names;
+    for (const bool old : {false, true}) {
+        for (const auto& [device, holder] : authority.holders()) {
+            if (holder.role == journal::Role::Student && continued.contains(device) == old) {
+                names.try_emplace(holder.person, holder.name);
+            }
+        }
+    }
+    return names;
+}
+
+std::string nameOf(const std::map<keys::Id, std::string>& names, const keys::Id& student)
+{
+    const auto found = names.find(student);
+    return found == names.end() ? std::string() : found->second;
+}
+
+} // namespace
+
+record::StudentEvents studentEvents(const trust::Authority& authority, const Ledger& ledger, const keys::Id& student)
+{
+    FeedsOfStudent feeds;
+    for (const auto& [id, feed] : ledger.feeds()) {
+        if (id.stream == student) {
+            feeds.push_back(&feed);
+        }
+    }
+    return StudentReader(authority, student, nameOf(namesOf(authority), student)).read(std::move(feeds));
+}
+
+std::map<keys::Id, record::StudentEvents> allStudents(const trust::Authority& authority, const Ledger& ledger)
+{
+    const keys::Id programStream = keys::programStream(ledger.program());
+    const std::map<keys::Id, std::string> names = namesOf(authority);
+    std::map<keys::Id, FeedsOfStudent> feeds;
+    for (const auto& [student, name] : names) {
+        feeds[student];
+    }
+    for (const auto& [id, feed] : ledger.feeds()) {
+        if (id.stream != programStream) {
+            feeds[id.stream].push_back(&feed);
+        }
+    }
+    std::map<keys::Id, record::StudentEvents> result;
+    for (auto& [student, theirs] : feeds) {
+        record::StudentEvents events =
+            StudentReader(authority, student, nameOf(names, student)).read(std::move(theirs));
+        if (!events.events.empty() || names.contains(student)) {
+            result.emplace(student, std::move(events));
+        }
+    }
+    return result;
+}
+
+} // namespace peelpack::merge
