@@ -105,6 +105,21 @@ struct LedgerFold {
     }
 };
 
+namespace {
+
+/// A head that is held needs no second look at its signature: it is the one that was verified with its entry.
+bool isSigned(const Ledger& ledger, const StatedHead& head)
+{
+    if (head.count == 0) {
+        return false;
+    }
+    const journal::Feed* feed = ledger.feed(head.feed);
+    const journal::KeptEntry* held = feed == nullptr ? nullptr : feed->find(head.count - 1, head.link.hash);
+    return (held != nullptr && held->link == head.link) || journal::verifyHead(head.feed, head.count - 1, head.link);
+}
+
+} // namespace
+
 journal::Checked<Taken> take(Ledger ledger, const Batch& batch)
 {
     const std::size_t feedsBefore = ledger.feeds().size();
@@ -112,9 +127,8 @@ journal::Checked<Taken> take(Ledger ledger, const Batch& batch)
     if (const Reason reason = fold.takeCertificates(batch.certificates); reason != Reason::None) {
         return reason;
     }
-    const auto wrongHead = std::find_if(batch.heads.begin(), batch.heads.end(), [](const StatedHead& head) {
-        return head.count == 0 || !journal::verifyHead(head.feed, head.count - 1, head.link);
-    });
+    const auto wrongHead = std::find_if(batch.heads.begin(), batch.heads.end(),
+                                        [&](const StatedHead& head) { return !isSigned(fold.ledger, head); });
     if (wrongHead != batch.heads.end()) {
         return Reason::BadSignature;
     }
