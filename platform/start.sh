@@ -9,7 +9,7 @@ install_missing "${peelpack_build_packages[@]}"
 build_into build -DPEELPACK_TESTS=OFF
 say "Making the demo program in build/demo"
 rm -rf build/demo
-build/bin/peelpack demo build/demo
+build/bin/peelpack demo build/demo --csv
 say "One student of the spring class"
 build/bin/peelpack tally build/demo/spring-class.csv --student "Ines Duarte"
 say "The spring class"

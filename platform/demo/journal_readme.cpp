@@ -34,7 +34,7 @@ std::string commands(const World& world)
 {
     std::string waiting;
     for (const Student& student : world.students) {
-        if (student.instructor == 1 && waitsAtTheEnd(world, student)) {
+        if (student.instructor == 1 && student.waits) {
             waiting = fileNameOf(student.name);
         }
     }
@@ -84,8 +84,8 @@ std::string studentPart(const World& world)
     std::string text = "Students\n";
     for (const Student& student : world.students) {
         text += "  " + padded(student.name, 20) + padded(student.className, 14) + "instructor " +
-                padded(world.staff[student.instructor].name, 18) +
-                (waitsAtTheEnd(world, student) && student.sends ? "last parcel not taken in" : "") + "\n";
+                padded(world.staff[student.instructor].name, 18) + (student.waits ? "last parcel not taken in" : "") +
+                "\n";
     }
     for (std::size_t at = text.find(" \n"); at != std::string::npos; at = text.find(" \n")) {
         text.erase(at, 1);
@@ -93,48 +93,55 @@ std::string studentPart(const World& world)
     return text;
 }
 
-std::string troublePart(const World& world)
+struct Story {
+    std::string who;
+    std::vector<std::string> lines;
+};
+
+std::vector<Story> stories(const World& world)
 {
-    const auto name = [](std::string_view who) { return std::string(who); };
+    using S = std::string;
     std::size_t unsent = 0;
     for (const Student& student : world.students) {
         if (student.name == trouble::neverSent) {
             unsent = session::onlyHere(student.home.session());
         }
     }
-    return "What went wrong\n"
-           "  " +
-           name(trouble::forked) +
-           "      the phone was set back to an older state with its keys and wrote on, so its record split in\n"
-           "                   the ninth week; the instructor holds the evidence, let the sheet of the first history\n"
-           "                   count, and the student went on with new keys; the other history is aside\n"
-           "  " +
-           name(trouble::lostPhone) +
-           "    lost the phone in the seventh week; it was revoked and replaced, with the history back; the old\n"
-           "                   one (lost-phone.peelvault) opened one more sheet, which is aside\n"
-           "  " +
-           world.preceptors[trouble::losesCard].name +
-           "        lost the signing card; it was revoked in the tenth week, and a new one is in use\n"
-           "  " +
-           name(trouble::revokedCard) +
-           "     had a sheet signed with the lost card two days later: aside\n"
-           "  " +
-           name(trouble::unknownCard) + "     had a sheet signed with a card that nobody vouches for (" +
-           name(trouble::newcomer) +
-           ")\n"
-           "  " +
-           name(trouble::late[0]) + ", " + name(trouble::late[1]) +
-           "  opened two sheets each five weeks after their dates, beyond receipts\n"
-           "  " +
-           name(trouble::contradiction) +
-           "       one sheet was initialed by one instructor and returned by the other, who had not met;\n"
-           "                   the return stands, the initial is beside it\n"
-           "  " +
-           name(trouble::wrongPins) +
-           "       three wrong PINs in a hand-over in the twelfth week, and no signature\n"
-           "  " +
-           name(trouble::neverSent) + "      has sent nothing since the tenth week: " + std::to_string(unsent) +
-           " entries are only on that phone\n";
+    return {
+        {S(trouble::forked),
+         {"the phone was set back to an older state with its keys and wrote on, so its record split in",
+          "the ninth week; the instructor holds the evidence and let the sheet of the first history count;",
+          "the second history is aside, and the student went on with new keys"}},
+        {S(trouble::lostPhone),
+         {"lost the phone in the seventh week; it was revoked and replaced, with the history back; the old",
+          "one (lost-phone.peelvault) opened one more sheet, which is aside"}},
+        {world.preceptors[trouble::losesCard].name,
+         {"lost the signing card; it was revoked in the tenth week, and a new one is in use"}},
+        {S(trouble::revokedCard), {"had a sheet signed with the lost card two days later: aside"}},
+        {S(trouble::unknownCard),
+         {"had a sheet signed with a card that nobody vouches for (" + S(trouble::newcomer) + ")"}},
+        {S(trouble::late[0]), {"opened two sheets five weeks after their dates, beyond receipts"}},
+        {S(trouble::late[1]), {"the same"}},
+        {S(trouble::contradiction),
+         {"one sheet was initialed by one instructor and returned by another, who had not met; the return",
+          "stands, the initial is beside it"}},
+        {S(trouble::wrongPins), {"three wrong PINs in a hand-over in the twelfth week, and no signature"}},
+        {S(trouble::neverSent),
+         {"has sent nothing since the tenth week: " + std::to_string(unsent) + " entries are only on that phone"}},
+    };
+}
+
+std::string troublePart(const World& world)
+{
+    std::string text = "What went wrong\n";
+    for (const Story& story : stories(world)) {
+        std::string who = story.who;
+        for (const std::string& line : story.lines) {
+            text += "  " + padded(std::move(who), 16) + line + "\n";
+            who.clear();
+        }
+    }
+    return text;
 }
 
 std::string codePart(const World& world)

@@ -16,6 +16,9 @@ bool staffMeets(std::size_t week)
     return week == 4 || week == 8 || week == 9 || week == 12 || week >= 15;
 }
 
+/// Students of each instructor whose last parcel is not taken in.
+constexpr std::size_t waitAtTheEnd = 2;
+
 class Term {
 public:
     explicit Term(World& world) : m_world(world) {}
@@ -60,10 +63,14 @@ private:
         for (DemoCase& one : student.cases) {
             const std::int32_t day = one.openOn.days() - monday;
             if (day >= 0 && day < 7 && one.ending != Ending::Told) {
-                m_world.clock.set(one.openOn, 13);
-                open(student, one);
                 ofWeek.push_back(&one);
             }
+        }
+        std::stable_sort(ofWeek.begin(), ofWeek.end(),
+                         [](const DemoCase* a, const DemoCase* b) { return a->openOn < b->openOn; });
+        for (DemoCase* one : ofWeek) {
+            m_world.clock.set(one->openOn, 13);
+            open(student, *one);
         }
         if (ofWeek.empty()) {
             return;
@@ -158,11 +165,18 @@ private:
         std::vector<Student*> came;
         std::vector<keys::Bytes> parcels;
         const bool last = m_week + 1 == weeks;
+        std::size_t waiting = 0;
         for (Student* student : m_sent) {
-            if (student->instructor == index && !(last && waitsAtTheEnd(m_world, *student))) {
-                came.push_back(student);
-                parcels.push_back(student->parcel);
+            if (student->instructor != index) {
+                continue;
             }
+            student->waits = last && waiting < waitAtTheEnd;
+            if (student->waits) {
+                ++waiting;
+                continue;
+            }
+            came.push_back(student);
+            parcels.push_back(student->parcel);
         }
         if (came.empty()) {
             return;
@@ -232,11 +246,6 @@ void sign(World& world, Student& student, const Preceptor& preceptor, const std:
             need(session::answerRequest(*preceptor.phone, request.value(), signer, marksOf(*one), world.clock.look()));
         need(session::takeAnswer(phone, place, answer));
     }
-}
-
-bool waitsAtTheEnd(const World& world, const Student& student)
-{
-    return (&student - world.students.data()) % 6 == 1;
 }
 
 void liveThroughTheTerm(World& world, const JournalProgress& progress)

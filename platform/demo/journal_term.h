@@ -15,7 +15,4 @@ void sign(World& world, Student& student, const Preceptor& preceptor, const std:
 /// What the preceptor marks on one of them.
 session::SheetMarks marksOf(const DemoCase& one);
 
-/// Seven students whose last parcel nobody has taken in yet.
-[[nodiscard]] bool waitsAtTheEnd(const World& world, const Student& student);
-
 } // namespace peelpack::demo

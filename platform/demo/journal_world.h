@@ -51,6 +51,7 @@ struct Student {
     std::vector<DemoCase> cases;
     bool sends = true;
     bool hasReturns = false; ///< something came back that they have not answered
+    bool waits = false;      ///< nobody has taken in the latest parcel
     keys::Bytes parcel;      ///< the latest
 };
 
