@@ -25,7 +25,7 @@ vault::Result<bool> DeferredVault::save(const vault::Change& change)
 
 vault::Result<bool> DeferredVault::flush()
 {
-    const vault::Result<bool> written = m_file->save(m_waiting);
+    vault::Result<bool> written = m_file->save(m_waiting);
     if (written) {
         m_waiting = {};
     }

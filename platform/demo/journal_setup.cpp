@@ -22,11 +22,11 @@ struct InventedStaff {
     std::string_view className; ///< empty: the director
     std::string_view site;
 };
-constexpr std::array staff = std::to_array<InventedStaff>({{"Adela Winther", "", ""},
-                                                           {"Bertil Moreau", "spring-class", sites[0]},
-                                                           {"Celia Ostrander", "spring-class", sites[1]},
-                                                           {"Davin Achterberg", "fall-class", sites[2]},
-                                                           {"Esme Kirwan", "fall-class", sites[1]}});
+constexpr std::array inventedStaff = std::to_array<InventedStaff>({{"Adela Winther", "", ""},
+                                                                   {"Bertil Moreau", "spring-class", sites[0]},
+                                                                   {"Celia Ostrander", "spring-class", sites[1]},
+                                                                   {"Davin Achterberg", "fall-class", sites[2]},
+                                                                   {"Esme Kirwan", "fall-class", sites[1]}});
 
 struct InventedPreceptor {
     std::string_view name;
@@ -50,7 +50,7 @@ constexpr std::array<std::size_t, sites.size()> vouching{1, 2, 3};
 void makePeople(World& world, const JournalProgress& progress)
 {
     std::vector<std::string> files;
-    for (const InventedStaff& one : staff) {
+    for (const InventedStaff& one : inventedStaff) {
         const bool leads = one.className.empty();
         world.staff.push_back({std::string(one.name),
                                leads ? journal::Role::Director : journal::Role::Instructor,

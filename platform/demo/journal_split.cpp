@@ -69,7 +69,9 @@ void goOnAfterTheSplit(World& world, std::size_t week)
     world.clock.set(world.day(week, Saturday), 14);
     std::vector<session::Writing> admitted;
     const DemoCase& first = student.cases[student.cases.size() - 2];
-    for (const auto& [id, feed] : desk.ledger().feeds()) {
+    for (const auto& item : desk.ledger().feeds()) {
+        const journal::FeedId& id = item.first;
+        const journal::Feed& feed = item.second;
         if (id.stream != student.person || !feed.forked()) {
             continue;
         }

@@ -229,6 +229,7 @@ void sign(World& world, Student& student, const Preceptor& preceptor, const std:
     const session::SignerName signer{preceptor.name, preceptor.credential};
     if (!preceptor.phone) {
         std::vector<session::SheetMarks> marks;
+        marks.reserve(sheets.size());
         for (const DemoCase* one : sheets) {
             marks.push_back(marksOf(*one));
         }

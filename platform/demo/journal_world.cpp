@@ -19,6 +19,7 @@ keys::Bytes parcelOf(const session::Session& from, base::Result<session::Recipie
 session::IntakeReport take(session::Session& into, const std::vector<keys::Bytes>& files)
 {
     std::vector<session::OfferedFile> offered;
+    offered.reserve(files.size());
     for (const keys::Bytes& file : files) {
         offered.push_back({"a parcel", file});
     }

@@ -177,7 +177,9 @@ void append(Ledger& ledger, const journal::Place& place, const journal::SignedEn
 std::vector<Run> newEntries(const Ledger& before, const Ledger& after)
 {
     std::vector<Run> runs;
-    for (const auto& [id, feed] : after.feeds()) {
+    for (const auto& item : after.feeds()) {
+        const journal::FeedId& id = item.first;
+        const journal::Feed& feed = item.second;
         const journal::Feed* held = before.feed(id);
         feed.eachSegment([&](std::uint32_t from, const journal::Segment& segment) {
             Run run{id, from, {}};
