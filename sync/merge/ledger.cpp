@@ -138,6 +138,21 @@ struct LedgerFold {
     }
 };
 
+namespace {
+
+/// A head that is held needs no second look at its signature: it is the one that was verified with its entry.
+bool isSigned(const Ledger& ledger, const StatedHead& head)
+{
+    if (head.count == 0) {
+        return false;
+    }
+    const journal::Feed* feed = ledger.feed(head.feed);
+    const journal::KeptEntry* held = feed == nullptr ? nullptr : feed->find(head.count - 1, head.link.hash);
+    return (held != nullptr && held->link == head.link) || journal::verifyHead(head.feed, head.count - 1, head.link);
+}
+
+} // namespace
+
 journal::Checked<Taken> take(Ledger ledger, const Batch& batch)
 {
     const std::size_t feedsBefore = ledger.feeds().size();
@@ -145,9 +160,8 @@ journal::Checked<Taken> take(Ledger ledger, const Batch& batch)
     if (const Reason reason = fold.takeCertificates(batch.certificates); reason != Reason::None) {
         return reason;
     }
-    const auto wrongHead = std::find_if(batch.heads.begin(), batch.heads.end(), [](const StatedHead& head) {
-        return head.count == 0 || !journal::verifyHead(head.feed, head.count - 1, head.link);
-    });
+    const auto wrongHead = std::find_if(batch.heads.begin(), batch.heads.end(),
+                                        [&](const StatedHead& head) { return !isSigned(fold.ledger, head); });
     if (wrongHead != batch.heads.end()) {
         return Reason::BadSignature;
     }
@@ -211,7 +225,9 @@ void append(Ledger& ledger, const journal::Place& place, const journal::SignedEn
 std::vector<Run> newEntries(const Ledger& before, const Ledger& after)
 {
     std::vector<Run> runs;
-    for (const auto& [id, feed] : after.feeds()) {
+    for (const auto& item : after.feeds()) {
+        const journal::FeedId& id = item.first;
+        const journal::Feed& feed = item.second;
         const journal::Feed* held = before.feed(id);
         feed.eachSegment([&, &feedId = id](std::uint32_t from, const journal::Segment& segment) {
             Run run{feedId, from, {}};
