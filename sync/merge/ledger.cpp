@@ -33,6 +33,7 @@ struct LedgerFold {
     Ledger ledger;
     TakeReport report;
     bool verifiedBefore = false;
+    keys::UsableKeys usable{};
 
     Reason takeCertificates(const std::vector<keys::ByteView>& certificates)
     {
@@ -65,8 +66,10 @@ struct LedgerFold {
         std::optional<journal::Link> after;
         for (std::size_t i = 0; i < run.entries.size(); ++i) {
             const auto seq = static_cast<std::uint32_t>(run.from + i);
-            const auto fold = verifiedBefore ? journal::applyKept : journal::apply;
-            journal::Applied applied = fold(std::move(place->second), ledger.m_program, {seq, run.entries[i], after});
+            const journal::Offer offer{seq, run.entries[i], after};
+            journal::Applied applied = verifiedBefore
+                                           ? journal::applyKept(std::move(place->second), ledger.m_program, offer)
+                                           : journal::apply(std::move(place->second), ledger.m_program, offer, usable);
             place->second = std::move(applied.feed);
             if (!verifiedBefore) { // kept runs are in order of arrival, where a branch may go on after another's entry
                 after = applied.link;

@@ -199,7 +199,7 @@ public:
             m_writer = m_authority.holder(feed->id().device);
             feed->eachSegment([&](std::uint32_t from, const journal::Segment& segment) {
                 for (std::uint32_t i = 0; i < segment.entries.size(); ++i) {
-                    if (isAboutSheet(journal::kindOf(segment.entries[i]))) {
+                    if (isAboutSheet(segment.entries[i].kind)) {
                         take(journal::decode(feed->id(), from + i, segment.entries[i]));
                     }
                 }
