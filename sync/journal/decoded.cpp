@@ -12,7 +12,7 @@ Decoded decode(const FeedId& feed, std::uint32_t seq, const KeptEntry& kept)
 }
 
 void eachTrunkEntry(const Feed& feed, std::uint32_t limit, const std::function<bool(std::uint16_t)>& wanted,
-                    const std::function<void(const Decoded&)>& onEntry)
+                    const std::function<void(Decoded&&)>& onEntry)
 {
     const std::uint32_t end = std::min(limit, feed.count());
     for (std::uint32_t seq = 0; seq < end; ++seq) {
@@ -24,7 +24,7 @@ void eachTrunkEntry(const Feed& feed, std::uint32_t limit, const std::function<b
 }
 
 void eachEntry(const Feed& feed, const std::function<bool(std::uint16_t)>& wanted,
-               const std::function<void(const Decoded&)>& onEntry)
+               const std::function<void(Decoded&&)>& onEntry)
 {
     feed.eachSegment([&](std::uint32_t from, const Segment& segment) {
         for (std::uint32_t i = 0; i < segment.entries.size(); ++i) {

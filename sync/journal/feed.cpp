@@ -249,7 +249,9 @@ struct FeedFold {
         eachFollower(cursor, [&](const KeptEntry& entry) {
             result.evidence = evidence(result.feed.id(), offer.seq, entry.link, result.link);
         });
-        KeptEntry kept{{offer.entry.begin(), offer.entry.end()}, result.link, kind};
+        const bool mayMove = offer.given != nullptr && !result.evidence; // a branch may not be kept after all
+        KeptEntry kept{mayMove ? std::move(*offer.given) : keys::Bytes(offer.entry.begin(), offer.entry.end()),
+                       result.link, kind};
         if (insert(cursor, std::move(kept))) {
             result.verdict = Verdict::Taken;
             return;

@@ -68,6 +68,8 @@ struct Offer {
     keys::ByteView entry;
     /// The link of its predecessor where that is known (the entry before it in the same run); empty: any that is held.
     std::optional<Link> after;
+    /// The same bytes, given up to the feed when the verdict is Taken; null: it copies them.
+    keys::Bytes* given = nullptr;
 };
 
 struct Applied {

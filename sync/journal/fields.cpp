@@ -38,7 +38,10 @@ void load(InputArchive& archive, std::string& value, std::size_t mostCharacters,
         archive.fail(Reason::TextTooLong);
     }
     const keys::ByteView bytes = archive.failed() ? keys::ByteView{} : archive.view(static_cast<std::size_t>(claimed));
-    value.assign(bytes.begin(), bytes.end());
+    value.clear();
+    if (!bytes.empty()) {
+        value.assign(reinterpret_cast<const char*>(bytes.data()), bytes.size());
+    }
     if (const Reason fault = textFault(value, mostCharacters, required); fault != Reason::None) {
         archive.fail(fault);
     }

@@ -101,7 +101,9 @@ Reason textFault(std::string_view value, std::size_t mostCharacters, bool requir
 template <class Fixed>
 void CEREAL_LOAD_FUNCTION_NAME(InputArchive& archive, RawField<Fixed>& field)
 {
-    field.value = Fixed::from(archive.view(Fixed::size)).value_or(Fixed{});
+    field.value = {};
+    const keys::ByteView bytes = archive.view(Fixed::size);
+    std::copy(bytes.begin(), bytes.end(), field.value.bytes.begin());
 }
 template <class Fixed>
 void CEREAL_SAVE_FUNCTION_NAME(OutputArchive& archive, const RawField<Fixed>& field)

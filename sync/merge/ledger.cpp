@@ -30,6 +30,8 @@ trust::Authority Ledger::authority() const
 
 /// The steps of take(), which alone may change a ledger.
 struct LedgerFold {
+    static constexpr std::size_t entriesAhead = 4; ///< that memory is asked for
+
     Ledger ledger;
     TakeReport report;
     bool verifiedBefore = false;
@@ -62,34 +64,68 @@ struct LedgerFold {
         if (run.entries.empty()) {
             return;
         }
-        const auto [place, isNew] = ledger.m_feeds.try_emplace(run.feed, run.feed);
+        const auto place = ledger.m_feeds.try_emplace(run.feed, run.feed).first;
         std::optional<journal::Link> after;
         for (std::size_t i = 0; i < run.entries.size(); ++i) {
             const auto seq = static_cast<std::uint32_t>(run.from + i);
-            const journal::Offer offer{seq, run.entries[i], after};
-            journal::Applied applied = verifiedBefore
-                                           ? journal::applyKept(std::move(place->second), ledger.m_program, offer)
-                                           : journal::apply(std::move(place->second), ledger.m_program, offer, usable);
-            place->second = std::move(applied.feed);
-            if (!verifiedBefore) { // kept runs are in order of arrival, where a branch may go on after another's entry
-                after = applied.link;
+            const journal::Applied applied = offer(place->second, {seq, run.entries[i], after});
+            if (!note(run.feed, seq, applied)) {
+                break;
             }
-            if (applied.verdict == Verdict::Known) {
-                ++report.known;
-                continue;
-            }
-            if (applied.verdict == Verdict::Taken) {
-                ++report.taken;
-                continue;
-            }
-            report.findings.push_back({run.feed, seq, applied.verdict, applied.reason, applied.evidence});
-            if (applied.verdict == Verdict::Forked && applied.reason == Reason::RecordForked) {
-                ++report.taken;
-                continue;
-            }
-            report.gap = report.gap || applied.verdict == Verdict::Gap;
-            break;
+            after = applied.link;
         }
+        dropIfEmpty(place);
+    }
+
+    /// Entries in the order in which they came, where a branch may go on after another's entry. Those that were taken
+    /// are empty, and passed over.
+    void takeKept(std::span<journal::PlacedEntry> kept)
+    {
+        for (std::size_t at = 0; at < kept.size();) {
+            const journal::PlacedEntry& first = kept[at];
+            const auto place = ledger.m_feeds.try_emplace(first.feed, first.feed).first;
+            bool follows = true; // what follows an entry that cannot be placed cannot be placed either
+            std::uint32_t seq = first.seq;
+            for (; at < kept.size() && kept[at].feed == place->first && kept[at].seq == seq; ++at, ++seq) {
+                keys::readSoon(kept[std::min(at + entriesAhead, kept.size() - 1)].bytes);
+                keys::Bytes& bytes = kept[at].bytes;
+                follows = follows && (bytes.empty() || note(place->first, seq,
+                                                            offer(place->second, {seq, bytes, std::nullopt, &bytes})));
+            }
+            dropIfEmpty(place);
+        }
+    }
+
+    journal::Applied offer(journal::Feed& feed, const journal::Offer& offer)
+    {
+        journal::Applied applied = verifiedBefore ? journal::applyKept(std::move(feed), ledger.m_program, offer)
+                                                  : journal::apply(std::move(feed), ledger.m_program, offer, usable);
+        feed = std::move(applied.feed);
+        return applied;
+    }
+
+    /// True when what comes after it in its run may be offered.
+    bool note(const FeedId& feed, std::uint32_t seq, const journal::Applied& applied)
+    {
+        if (applied.verdict == Verdict::Known) {
+            ++report.known;
+            return true;
+        }
+        if (applied.verdict == Verdict::Taken) {
+            ++report.taken;
+            return true;
+        }
+        report.findings.push_back({feed, seq, applied.verdict, applied.reason, applied.evidence});
+        if (applied.verdict == Verdict::Forked && applied.reason == Reason::RecordForked) {
+            ++report.taken;
+            return true;
+        }
+        report.gap = report.gap || applied.verdict == Verdict::Gap;
+        return false;
+    }
+
+    void dropIfEmpty(trust::Feeds::iterator place)
+    {
         if (place->second.count() == 0 && !place->second.forked()) {
             ledger.m_feeds.erase(place);
         }
@@ -132,20 +168,34 @@ journal::Checked<Taken> take(Ledger ledger, const Batch& batch)
 
 journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Batch& kept)
 {
+    std::vector<keys::Bytes> certificates;
+    for (const keys::ByteView certificate : kept.certificates) {
+        certificates.emplace_back(certificate.begin(), certificate.end());
+    }
+    std::vector<journal::PlacedEntry> entries;
+    for (const Run& run : kept.runs) {
+        for (std::size_t i = 0; i < run.entries.size(); ++i) {
+            const keys::ByteView entry = run.entries[i];
+            entries.push_back({run.feed, static_cast<std::uint32_t>(run.from + i), {entry.begin(), entry.end()}});
+        }
+    }
+    return reopen(program, certificates, entries);
+}
+
+journal::Checked<Reopened> reopen(const keys::VerifyKey& program, std::span<const keys::Bytes> certificates,
+                                  std::span<journal::PlacedEntry> kept)
+{
     LedgerFold fold{Ledger(program), {}, true};
-    if (const Reason reason = fold.takeCertificates(kept.certificates); reason != Reason::None) {
+    if (const Reason reason = fold.takeCertificates({certificates.begin(), certificates.end()});
+        reason != Reason::None) {
         return reason;
     }
-    for (const Run& run : kept.runs) {
-        fold.takeRun(run);
-    }
+    fold.takeKept(kept);
     // What a repair brought later stands behind what could not be placed before.
     for (bool again = fold.report.gap; again;) {
         const std::size_t before = fold.report.taken;
         fold.report.findings.clear();
-        for (const Run& run : kept.runs) {
-            fold.takeRun(run);
-        }
+        fold.takeKept(kept);
         again = fold.report.taken > before;
     }
     std::vector<Finding> unfit = std::move(fold.report.findings);

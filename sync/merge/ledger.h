@@ -100,6 +100,9 @@ struct Reopened {
 /// else can write, in the order in which they came: costs the chain, not the signatures. Whoever keeps them answers for
 /// all of them being there. Heads are not looked at. Reason: a certificate is damaged.
 journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Batch& kept);
+/// The same of entries whose bytes are given up: those that the ledger takes are empty afterwards.
+journal::Checked<Reopened> reopen(const keys::VerifyKey& program, std::span<const keys::Bytes> certificates,
+                                  std::span<journal::PlacedEntry> kept);
 
 /// Adds an entry that this device has just written and signed at next() of its feed. Only for a feed that has no fork.
 void append(Ledger& ledger, const journal::Place& place, const journal::SignedEntry& entry);
