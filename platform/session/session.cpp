@@ -40,7 +40,7 @@ Session::Session(std::unique_ptr<vault::Vault> vault, const keys::VerifyKey& pro
 base::Result<std::unique_ptr<Session>> Session::open(std::unique_ptr<vault::Vault> vault, Clock clock,
                                                      keys::RandomSource& random)
 {
-    vault::Result<vault::Contents> contents = vault->contents();
+    const vault::Result<vault::Contents> contents = vault->contents();
     if (!contents) {
         return vault::asError(contents.error());
     }
@@ -59,34 +59,47 @@ base::Result<std::unique_ptr<Session>> Session::open(std::unique_ptr<vault::Vaul
     std::unique_ptr<Session> session(new Session(std::move(vault), *programId, std::move(clock), random));
     session->m_person = *personId;
     session->m_role = static_cast<journal::Role>(role->second.front());
-    session->takeContents(std::move(contents).value());
+    session->takeContents(contents.value());
     return session;
 }
 
 base::Result<bool> Session::reload()
 {
-    vault::Result<vault::Contents> contents = m_vault->contents();
+    const vault::Result<vault::Contents> contents = m_vault->contents();
     if (!contents) {
         return vault::asError(contents.error());
     }
-    takeContents(std::move(contents).value());
+    takeContents(contents.value());
     return true;
 }
 
-void Session::takeContents(vault::Contents contents)
+void Session::takeContents(const vault::Contents& contents)
 {
-    m_notes = std::move(contents.notes);
-    m_held = std::move(contents.held);
+    m_notes = contents.notes;
+    m_held = contents.held;
     m_damage.clear();
     m_broken.clear();
     m_authority.reset();
     for (const vault::Damage& damage : contents.damage) {
         m_damage.push_back("Damaged: " + damage.place + ".");
     }
-    auto reopened = merge::reopen(m_ledger.program(), contents.certificates, contents.entries);
+    merge::Batch kept;
+    for (const keys::Bytes& certificate : contents.certificates) {
+        kept.certificates.emplace_back(certificate);
+    }
+    for (const vault::PlacedEntry& entry : contents.entries) {
+        const bool follows = !kept.runs.empty() && kept.runs.back().feed == entry.feed &&
+                             kept.runs.back().from + kept.runs.back().entries.size() == entry.seq;
+        if (!follows) {
+            kept.runs.push_back({entry.feed, entry.seq, {}});
+        }
+        kept.runs.back().entries.emplace_back(entry.bytes);
+    }
+    auto reopened = merge::reopen(m_ledger.program(), kept);
     if (!reopened) {
         m_damage.emplace_back("Damaged: the certificates of the program.");
-        reopened = merge::reopen(m_ledger.program(), {}, contents.entries);
+        kept.certificates.clear();
+        reopened = merge::reopen(m_ledger.program(), kept);
     }
     merge::Reopened result = std::move(reopened).value();
     m_ledger = std::move(result.ledger);

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "platform/vault/vault_error.h"
-#include "sync/journal/entry.h"
+#include "sync/journal/feed_id.h"
 #include "sync/keys/device_key.h"
 
 #include <cstdint>
@@ -13,7 +13,13 @@
 
 namespace peelpack::vault {
 
-using journal::PlacedEntry;
+/// One entry and where it stands.
+struct PlacedEntry {
+    journal::FeedId feed;
+    std::uint32_t seq = 0;
+    keys::Bytes bytes;
+    bool operator==(const PlacedEntry&) const = default;
+};
 
 /// What is kept in one transaction: all of it or nothing. Entries and certificates are never changed or removed.
 struct Change {

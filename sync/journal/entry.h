@@ -38,14 +38,6 @@ struct SignedEntry {
     Link link;
 };
 
-/// One entry and where it stands.
-struct PlacedEntry {
-    FeedId feed;
-    std::uint32_t seq = 0;
-    keys::Bytes bytes;
-    bool operator==(const PlacedEntry&) const = default;
-};
-
 /// Where a new entry goes.
 struct Place {
     FeedId feed;

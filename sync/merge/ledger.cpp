@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <set>
 
 namespace peelpack::merge {
 
@@ -28,14 +29,32 @@ trust::Authority Ledger::authority() const
     return trust::Authority::workOut(m_program, m_certificates, m_feeds);
 }
 
+namespace {
+
+/// One wrong link makes every later one wrong, and the device has signed the last.
+bool headsHold(const journal::Feed& feed)
+{
+    bool hold = true;
+    feed.eachSegment([&](std::uint32_t from, const journal::Segment& segment) {
+        if (segment.branches.empty() && !segment.entries.empty()) {
+            const auto seq = static_cast<std::uint32_t>(from + segment.entries.size() - 1);
+            hold = hold && journal::verifyHead(feed.id(), seq, segment.entries.back().link);
+        }
+    });
+    return hold;
+}
+
+} // namespace
+
 /// The steps of take(), which alone may change a ledger.
 struct LedgerFold {
-    static constexpr std::size_t entriesAhead = 4; ///< that memory is asked for
-
     Ledger ledger;
     TakeReport report;
     bool verifiedBefore = false;
+    bool kept = false; ///< in order of arrival, where a branch may go on after another's entry
     keys::UsableKeys usable{};
+
+    static constexpr std::size_t entriesAhead = 4; ///< that memory is asked for
 
     Reason takeCertificates(const std::vector<keys::ByteView>& certificates)
     {
@@ -64,71 +83,52 @@ struct LedgerFold {
         if (run.entries.empty()) {
             return;
         }
-        const auto place = ledger.m_feeds.try_emplace(run.feed, run.feed).first;
+        const auto [place, isNew] = ledger.m_feeds.try_emplace(run.feed, run.feed);
         std::optional<journal::Link> after;
         for (std::size_t i = 0; i < run.entries.size(); ++i) {
             const auto seq = static_cast<std::uint32_t>(run.from + i);
-            const journal::Applied applied = offer(place->second, {seq, run.entries[i], after});
-            if (!note(run.feed, seq, applied)) {
-                break;
+            keys::readSoon(run.entries[std::min(i + entriesAhead, run.entries.size() - 1)]);
+            const journal::Offer offer{seq, run.entries[i], after};
+            journal::Applied applied =
+                verifiedBefore ? journal::applyKept(std::move(place->second), ledger.m_program, offer)
+                               : journal::apply(std::move(place->second), ledger.m_program, offer, usable);
+            place->second = std::move(applied.feed);
+            if (!kept) {
+                after = applied.link;
             }
-            after = applied.link;
-        }
-        dropIfEmpty(place);
-    }
-
-    /// Entries in the order in which they came, where a branch may go on after another's entry. Those that were taken
-    /// are empty, and passed over.
-    void takeKept(std::span<journal::PlacedEntry> kept)
-    {
-        for (std::size_t at = 0; at < kept.size();) {
-            const journal::PlacedEntry& first = kept[at];
-            const auto place = ledger.m_feeds.try_emplace(first.feed, first.feed).first;
-            bool follows = true; // what follows an entry that cannot be placed cannot be placed either
-            std::uint32_t seq = first.seq;
-            for (; at < kept.size() && kept[at].feed == place->first && kept[at].seq == seq; ++at, ++seq) {
-                keys::readSoon(kept[std::min(at + entriesAhead, kept.size() - 1)].bytes);
-                keys::Bytes& bytes = kept[at].bytes;
-                follows = follows && (bytes.empty() || note(place->first, seq,
-                                                            offer(place->second, {seq, bytes, std::nullopt, &bytes})));
+            if (applied.verdict == Verdict::Known) {
+                ++report.known;
+                continue;
             }
-            dropIfEmpty(place);
+            if (applied.verdict == Verdict::Taken) {
+                ++report.taken;
+                continue;
+            }
+            report.findings.push_back({run.feed, seq, applied.verdict, applied.reason, applied.evidence});
+            if (applied.verdict == Verdict::Forked && applied.reason == Reason::RecordForked) {
+                ++report.taken;
+                continue;
+            }
+            report.gap = report.gap || applied.verdict == Verdict::Gap;
+            break;
         }
-    }
-
-    journal::Applied offer(journal::Feed& feed, const journal::Offer& offer)
-    {
-        journal::Applied applied = verifiedBefore ? journal::applyKept(std::move(feed), ledger.m_program, offer)
-                                                  : journal::apply(std::move(feed), ledger.m_program, offer, usable);
-        feed = std::move(applied.feed);
-        return applied;
-    }
-
-    /// True when what comes after it in its run may be offered.
-    bool note(const FeedId& feed, std::uint32_t seq, const journal::Applied& applied)
-    {
-        if (applied.verdict == Verdict::Known) {
-            ++report.known;
-            return true;
-        }
-        if (applied.verdict == Verdict::Taken) {
-            ++report.taken;
-            return true;
-        }
-        report.findings.push_back({feed, seq, applied.verdict, applied.reason, applied.evidence});
-        if (applied.verdict == Verdict::Forked && applied.reason == Reason::RecordForked) {
-            ++report.taken;
-            return true;
-        }
-        report.gap = report.gap || applied.verdict == Verdict::Gap;
-        return false;
-    }
-
-    void dropIfEmpty(trust::Feeds::iterator place)
-    {
         if (place->second.count() == 0 && !place->second.forked()) {
             ledger.m_feeds.erase(place);
         }
+    }
+
+    /// Takes out the feeds whose heads do not verify, and names them.
+    std::set<FeedId> forgetDoubtful()
+    {
+        std::set<FeedId> doubtful;
+        std::erase_if(ledger.m_feeds, [&](const auto& item) {
+            const bool wrong = !headsHold(item.second);
+            if (wrong) {
+                doubtful.insert(item.first);
+            }
+            return wrong;
+        });
+        return doubtful;
     }
 
     [[nodiscard]] bool flooded(std::size_t feedsBefore) const
@@ -147,7 +147,7 @@ struct LedgerFold {
 journal::Checked<Taken> take(Ledger ledger, const Batch& batch)
 {
     const std::size_t feedsBefore = ledger.feeds().size();
-    LedgerFold fold{std::move(ledger), {}, false};
+    LedgerFold fold{std::move(ledger), {}, false, false};
     if (const Reason reason = fold.takeCertificates(batch.certificates); reason != Reason::None) {
         return reason;
     }
@@ -166,48 +166,49 @@ journal::Checked<Taken> take(Ledger ledger, const Batch& batch)
     return Taken{std::move(fold.ledger), std::move(fold.report)};
 }
 
-journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Batch& kept)
-{
-    std::vector<keys::Bytes> certificates;
-    for (const keys::ByteView certificate : kept.certificates) {
-        certificates.emplace_back(certificate.begin(), certificate.end());
-    }
-    std::vector<journal::PlacedEntry> entries;
-    for (const Run& run : kept.runs) {
-        for (std::size_t i = 0; i < run.entries.size(); ++i) {
-            const keys::ByteView entry = run.entries[i];
-            entries.push_back({run.feed, static_cast<std::uint32_t>(run.from + i), {entry.begin(), entry.end()}});
-        }
-    }
-    return reopen(program, certificates, entries);
-}
+namespace {
 
-journal::Checked<Reopened> reopen(const keys::VerifyKey& program, std::span<const keys::Bytes> certificates,
-                                  std::span<journal::PlacedEntry> kept)
+/// Takes the runs until no more of them fits: what a repair brought later stands behind what it makes fit.
+void takeKept(LedgerFold& fold, const std::vector<Run>& runs)
 {
-    LedgerFold fold{Ledger(program), {}, true};
-    if (const Reason reason = fold.takeCertificates({certificates.begin(), certificates.end()});
-        reason != Reason::None) {
-        return reason;
-    }
-    fold.takeKept(kept);
-    // What a repair brought later stands behind what could not be placed before.
-    for (bool again = fold.report.gap; again;) {
+    for (bool again = true; again;) {
         const std::size_t before = fold.report.taken;
         fold.report.findings.clear();
-        fold.takeKept(kept);
-        again = fold.report.taken > before;
+        for (const Run& run : runs) {
+            fold.takeRun(run);
+        }
+        // Also a branch that is no longer kept is forked.
+        std::erase_if(fold.report.findings, [](const Finding& finding) { return finding.verdict == Verdict::Forked; });
+        again = !fold.report.findings.empty() && fold.report.taken > before;
     }
+}
+
+} // namespace
+
+journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Batch& kept)
+{
+    LedgerFold fold{Ledger(program), {}, true, true};
+    if (const Reason reason = fold.takeCertificates(kept.certificates); reason != Reason::None) {
+        return reason;
+    }
+    takeKept(fold, kept.runs);
     std::vector<Finding> unfit = std::move(fold.report.findings);
-    std::erase_if(unfit, [](const Finding& finding) {
-        return finding.verdict == Verdict::Forked; // also a branch that is no longer kept
-    });
+    // Where an entry is missing, what follows it may have been placed behind another: there the signatures decide.
+    const std::set<FeedId> doubtful = fold.forgetDoubtful();
+    if (!doubtful.empty()) {
+        std::vector<Run> again = kept.runs;
+        std::erase_if(again, [&](const Run& run) { return !doubtful.contains(run.feed); });
+        std::erase_if(unfit, [&](const Finding& finding) { return doubtful.contains(finding.feed); });
+        fold.verifiedBefore = false;
+        takeKept(fold, again);
+        unfit.insert(unfit.end(), fold.report.findings.begin(), fold.report.findings.end());
+    }
     return Reopened{std::move(fold.ledger), std::move(unfit)};
 }
 
 void append(Ledger& ledger, const journal::Place& place, const journal::SignedEntry& entry)
 {
-    LedgerFold fold{std::move(ledger), {}, true};
+    LedgerFold fold{std::move(ledger), {}, true, true};
     fold.takeRun({place.feed, place.seq, {entry.bytes}});
     assert(fold.report.taken == 1 && fold.report.findings.empty());
     ledger = std::move(fold.ledger);
@@ -218,12 +219,12 @@ std::vector<Run> newEntries(const Ledger& before, const Ledger& after)
     std::vector<Run> runs;
     for (const auto& [id, feed] : after.feeds()) {
         const journal::Feed* held = before.feed(id);
-        feed.eachSegment([&](std::uint32_t from, const journal::Segment& segment) {
-            Run run{id, from, {}};
+        feed.eachSegment([&, &feedId = id](std::uint32_t from, const journal::Segment& segment) {
+            Run run{feedId, from, {}};
             for (std::size_t i = 0; i < segment.entries.size(); ++i) {
                 const journal::KeptEntry& entry = segment.entries[i];
                 const auto seq = static_cast<std::uint32_t>(from + i);
-                if (held == nullptr || held->find(seq, entry.link.hash) == nullptr) {
+                if (held == nullptr || !held->holds(seq, entry.link)) {
                     if (run.entries.empty()) {
                         run.from = seq;
                     }
