@@ -52,6 +52,9 @@ struct LedgerFold {
     TakeReport report;
     bool verifiedBefore = false;
     bool kept = false; ///< in order of arrival, where a branch may go on after another's entry
+    keys::UsableKeys usable{};
+
+    static constexpr std::size_t entriesAhead = 4; ///< that memory is asked for
 
     Reason takeCertificates(const std::vector<keys::ByteView>& certificates)
     {
@@ -84,8 +87,11 @@ struct LedgerFold {
         std::optional<journal::Link> after;
         for (std::size_t i = 0; i < run.entries.size(); ++i) {
             const auto seq = static_cast<std::uint32_t>(run.from + i);
-            const auto fold = verifiedBefore ? journal::applyKept : journal::apply;
-            journal::Applied applied = fold(std::move(place->second), ledger.m_program, {seq, run.entries[i], after});
+            keys::readSoon(run.entries[std::min(i + entriesAhead, run.entries.size() - 1)]);
+            const journal::Offer offer{seq, run.entries[i], after};
+            journal::Applied applied =
+                verifiedBefore ? journal::applyKept(std::move(place->second), ledger.m_program, offer)
+                               : journal::apply(std::move(place->second), ledger.m_program, offer, usable);
             place->second = std::move(applied.feed);
             if (!kept) {
                 after = applied.link;
