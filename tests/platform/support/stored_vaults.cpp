@@ -24,9 +24,14 @@ keys::ByteView storedVaultCode()
     return code;
 }
 
+World storedVaultWorld()
+{
+    return busyWorld(5);
+}
+
 vault::Change storedVaultChange(int version)
 {
-    vault::Change change = changeOf(busyWorld(5).all);
+    vault::Change change = changeOf(storedVaultWorld().all);
     change.notes = {{"program", keys::Bytes(32, 1)}, {"role", keys::Bytes{4}}};
     if (version > 1) {
         change.hold = {keys::Bytes(300, 3), keys::Bytes(200, 4)};

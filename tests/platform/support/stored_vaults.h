@@ -1,7 +1,7 @@
 #pragma once
 
 #include "platform/vault/vault.h"
-#include "sync/keys/bytes.h"
+#include "tests/sync/support/world.h"
 
 #include <string>
 
@@ -14,6 +14,8 @@ std::string storedVaultName(int version);
 keys::Bytes storedVault(int version);
 keys::ByteView storedVaultCode();
 
+/// Whose entries are in it.
+World storedVaultWorld();
 /// What was put in, and what therefore is in it.
 vault::Change storedVaultChange(int version);
 vault::Contents storedVaultContents(int version);

@@ -6,6 +6,21 @@
 #include <iterator>
 
 namespace peelpack::test {
+namespace {
+
+std::vector<vault::PlacedEntry> placed(const std::vector<merge::Run>& runs)
+{
+    std::vector<vault::PlacedEntry> entries;
+    for (const merge::Run& run : runs) {
+        std::uint32_t seq = run.from;
+        for (const keys::ByteView entry : run.entries) {
+            entries.push_back({run.feed, seq++, {entry.begin(), entry.end()}});
+        }
+    }
+    return entries;
+}
+
+} // namespace
 
 vault::Result<std::optional<keys::Secret>> FixedMarks::find(const keys::Id& /*vault*/, const std::string& /*file*/)
 {
@@ -81,13 +96,13 @@ vault::Change changeOf(const merge::Ledger& ledger)
     for (const keys::ByteView certificate : batch.certificates) {
         change.certificates.emplace_back(certificate.begin(), certificate.end());
     }
-    for (const merge::Run& run : batch.runs) {
-        for (std::size_t i = 0; i < run.entries.size(); ++i) {
-            change.entries.push_back(
-                {run.feed, static_cast<std::uint32_t>(run.from + i), {run.entries[i].begin(), run.entries[i].end()}});
-        }
-    }
+    change.entries = placed(batch.runs);
     return change;
+}
+
+std::vector<vault::PlacedEntry> entriesSince(const merge::Ledger& before, const merge::Ledger& after)
+{
+    return placed(merge::newEntries(before, after));
 }
 
 keys::Bytes readFile(const std::string& file)

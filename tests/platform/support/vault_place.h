@@ -58,6 +58,8 @@ bool sameContents(const vault::Contents& one, const vault::Contents& other);
 
 /// Certificates and entries of a ledger, each after what it builds on.
 vault::Change changeOf(const merge::Ledger& ledger);
+/// The entries of `after` that `before` does not hold.
+std::vector<vault::PlacedEntry> entriesSince(const merge::Ledger& before, const merge::Ledger& after);
 
 keys::Bytes readFile(const std::string& file);
 void writeFile(const std::string& file, keys::ByteView bytes);
