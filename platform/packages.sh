@@ -1,7 +1,8 @@
 # Packages from Debian 12 or Ubuntu 24.04 that Peelpack is built, run and tested with. Sourced by start.sh and test.sh.
 peelpack_build_packages=(g++ cmake ninja-build pkg-config qt6-base-dev nlohmann-json3-dev libsodium-dev libcereal-dev libqt6sql6-sqlite)
 peelpack_test_packages=(catch2 libglpk-dev libsqlite3-dev python3 python3-nacl)
-peelpack_ci_packages=(ccache clang-tidy clang-format libbenchmark-dev)
+peelpack_fuzz_packages=(clang libclang-rt-14-dev)
+peelpack_ci_packages=(ccache clang-tidy clang-format libbenchmark-dev "${peelpack_fuzz_packages[@]}")
 
 say() { printf '\n== %s\n' "$*"; }
 

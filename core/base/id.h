@@ -36,7 +36,7 @@ struct Name {
 };
 
 /// A person, sheet or operation.
-using Id = Name<16, struct IdTag>;
+using Id = Name<16, struct RecordIdTag>;
 /// One entry of a journal.
 using EntryHash = Name<32, struct EntryHashTag>;
 

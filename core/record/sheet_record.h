@@ -30,6 +30,7 @@ struct Signer {
     bool confirmed = false;    ///< an initial in force has seen it and says so
     bool afterInitial = false; ///< came after what the initial or void in force saw: without effect
     bool otherContent = false; ///< procedures or head differ from the first signer's
+    bool operator==(const Signer&) const = default;
 };
 
 /// A mark that two signers gave differently. No stands until an instructor rules.
@@ -42,12 +43,14 @@ struct DisputedMark {
     sheet::Skill skill = sheet::Skill::Verify;
     std::vector<Given> given; ///< in the order of signing
     bool settled = false;     ///< an amendment or accepted review in force says what stands
+    bool operator==(const DisputedMark&) const = default;
 };
 
 /// What the student wrote after somebody had signed something else. The signed sheet stays.
 struct UnsignedVersion {
     base::EntryHash entry;
     Draft draft;
+    bool operator==(const UnsignedVersion&) const = default;
 };
 
 /// A request that a mark be looked at again, and its answer.
@@ -59,6 +62,7 @@ struct Review {
     Answer answer = Answer::Pending;
     std::string answeredBy; ///< empty while pending
     std::string reason;     ///< of the answer; may be empty
+    bool operator==(const Review&) const = default;
 };
 
 struct FeedbackText {
@@ -73,6 +77,7 @@ struct Withdrawal {
     std::string reason;
     bool stands = false;   ///< false: the sheet was initialed already, and this is a request to the instructor
     bool answered = false; ///< a request that an action in force has seen
+    bool operator==(const Withdrawal&) const = default;
 };
 
 /// The initial in force.
@@ -80,6 +85,7 @@ struct InitialInForce {
     Writer by;
     Time claimed;
     bool onlyByAttester = false; ///< everybody who attested the sheet is the one who initialed it: does not count alone
+    bool operator==(const InitialInForce&) const = default;
 };
 
 /// The return in force.
@@ -87,6 +93,7 @@ struct ReturnInForce {
     Writer by;
     std::string reason;
     bool answered = false; ///< the student wrote about the sheet since
+    bool operator==(const ReturnInForce&) const = default;
 };
 
 /// What became of one event.
@@ -106,6 +113,7 @@ struct HistoryLine {
     std::string why; ///< the reason that was given; may be empty
     Weight weight = Weight::Counts;
     std::string whyNot; ///< a sentence; empty when it counts
+    bool operator==(const HistoryLine&) const = default;
 };
 
 /// One case sheet.
@@ -134,6 +142,8 @@ struct SheetRecord {
     [[nodiscard]] bool isSigned() const;
     /// The attestations in effect that made marks; where none did, all that are in effect.
     [[nodiscard]] std::vector<const Signer*> contributors() const;
+
+    bool operator==(const SheetRecord&) const = default;
 };
 
 /// All sheets of a student.
@@ -141,6 +151,7 @@ struct StudentRecord {
     base::Id student;
     std::string name;
     std::vector<SheetRecord> sheets; ///< by id
+    bool operator==(const StudentRecord&) const = default;
 };
 
 /// The fold. Pure: equal events give equal records.

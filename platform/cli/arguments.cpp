@@ -17,7 +17,8 @@ std::string usage(const CommandSpec& spec)
         line += ' ' + operand;
     }
     for (const OptionSpec& option : spec.options) {
-        line += " [--" + option.name + (option.value.empty() ? "]" : ' ' + option.value + "]");
+        line += " [--" + option.name + (option.value.empty() ? "]" : ' ' + option.value + "]") +
+                (option.repeats ? "..." : "");
     }
     return line;
 }
@@ -34,6 +35,13 @@ std::optional<std::string> Arguments::value(const std::string& option) const
 {
     const auto found = values.find(option);
     return found == values.end() ? std::nullopt : std::optional(found->second);
+}
+
+const std::vector<std::string>& Arguments::list(const std::string& option) const
+{
+    static const std::vector<std::string> none;
+    const auto found = lists.find(option);
+    return found == lists.end() ? none : found->second;
 }
 
 base::Result<Arguments> parseArguments(const CommandSpec& spec, const std::vector<std::string>& words)
@@ -58,7 +66,11 @@ base::Result<Arguments> parseArguments(const CommandSpec& spec, const std::vecto
     arguments.help = parser.isSet(QStringLiteral("help"));
     for (const OptionSpec& option : spec.options) {
         const QString name = QString::fromStdString(option.name);
-        if (parser.isSet(name)) {
+        if (parser.isSet(name) && option.repeats) {
+            for (const QString& value : parser.values(name)) {
+                arguments.lists[option.name].push_back(value.toStdString());
+            }
+        } else if (parser.isSet(name)) {
             if (parser.values(name).size() > 1) {
                 return base::Error{base::ErrorCode::BadUsage, "--" + option.name + " is given twice." + seeHelp};
             }

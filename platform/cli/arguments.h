@@ -15,11 +15,12 @@ struct OptionSpec {
     std::string name;  ///< without the dashes
     std::string value; ///< what to call the value in the help; empty: the option is a switch
     std::string help;
+    bool repeats = false; ///< may be given several times
 };
 
 /// What a command takes, and the text of its --help.
 struct CommandSpec {
-    std::string name;
+    std::string name;                  ///< one or two words: "tally", "sheet open"
     std::string purpose;               ///< one sentence
     std::vector<std::string> operands; ///< "SHEETS.csv"
     std::vector<OptionSpec> options;
@@ -30,10 +31,13 @@ struct CommandSpec {
 struct Arguments {
     bool help = false;
     std::vector<std::string> operands;
-    std::map<std::string, std::string> values; ///< by option name; a switch has an empty value
+    std::map<std::string, std::string> values;             ///< by option name; a switch has an empty value
+    std::map<std::string, std::vector<std::string>> lists; ///< options that repeat, in the order given
 
     [[nodiscard]] bool has(const std::string& option) const { return values.contains(option); }
     [[nodiscard]] std::optional<std::string> value(const std::string& option) const;
+    /// Empty when the option was not given.
+    [[nodiscard]] const std::vector<std::string>& list(const std::string& option) const;
 };
 
 /// The error says which word is wrong and how to see the help. Exactly as many operands as the command has, unless it

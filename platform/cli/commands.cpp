@@ -1,14 +1,30 @@
 #include "platform/cli/commands.h"
 
+#include "core/base/text.h"
 #include "platform/cli/exit_code.h"
 #include "platform/cli/output.h"
+
+#include <algorithm>
 
 namespace peelpack::cli {
 namespace {
 
 std::vector<Command> allCommands()
 {
-    return {roleCommand(), tallyCommand(), findCommand(), demoCommand()};
+    std::vector<Command> commands{roleCommand(), tallyCommand(), findCommand(), demoCommand()};
+    for (const std::vector<Command>& group : {programCommands(), enrollCommands(), sheetCommands(), signCommands(),
+                                              preceptorCommands(), exchangeCommands()}) {
+        commands.insert(commands.end(), group.begin(), group.end());
+    }
+    return commands;
+}
+
+/// How many of the words name the command; 0: another command.
+std::size_t wordsNaming(const CommandSpec& spec, const std::vector<std::string>& words)
+{
+    const std::vector<std::string_view> name = base::split(spec.name, ' ');
+    const bool fits = words.size() >= name.size() && std::equal(name.begin(), name.end(), words.begin());
+    return fits ? name.size() : 0;
 }
 
 int print(const std::string& text)
@@ -20,11 +36,12 @@ int print(const std::string& text)
 
 std::string overview()
 {
+    constexpr std::size_t nameWidth = 22;
     std::string text = "Peelpack counts the cases of surgical technology students from their case sheets.\n\n"
                        "Usage: peelpack COMMAND ...\n\n";
     for (const Command& command : allCommands()) {
         std::string name = "  " + command.spec.name;
-        name.append(10 > name.size() ? 10 - name.size() : 1, ' ');
+        name.append(nameWidth > name.size() ? nameWidth - name.size() : 1, ' ');
         text += name + command.spec.purpose + '\n';
     }
     return text +
@@ -46,10 +63,12 @@ int runCommandLine(const std::vector<std::string>& words)
         return print(overview());
     }
     for (const Command& command : allCommands()) {
-        if (command.spec.name != words.front()) {
+        const std::size_t named = wordsNaming(command.spec, words);
+        if (named == 0) {
             continue;
         }
-        const base::Result<Arguments> arguments = parseArguments(command.spec, {words.begin() + 1, words.end()});
+        const base::Result<Arguments> arguments =
+            parseArguments(command.spec, {words.begin() + static_cast<std::ptrdiff_t>(named), words.end()});
         if (!arguments) {
             complain(arguments.error().sentence);
             return BadUsageOrInput;
@@ -59,7 +78,14 @@ int runCommandLine(const std::vector<std::string>& words)
         }
         return command.run(arguments.value());
     }
-    complain("There is no command \"" + words.front() + "\". See: peelpack --help");
+    std::string parts;
+    for (const Command& command : allCommands()) {
+        if (command.spec.name.starts_with(words.front() + " ")) {
+            parts += (parts.empty() ? "" : ", ") + command.spec.name;
+        }
+    }
+    complain(parts.empty() ? "There is no command \"" + words.front() + "\". See: peelpack --help"
+                           : "Which of these? " + parts + ". See: peelpack --help");
     return BadUsageOrInput;
 }
 

@@ -17,6 +17,18 @@ Command roleCommand();
 Command tallyCommand();
 Command findCommand();
 Command demoCommand();
+/// Setting up a program and its rules.
+std::vector<Command> programCommands();
+/// Inviting, joining, granting, ending.
+std::vector<Command> enrollCommands();
+/// What a student writes about case sheets, and looking at them.
+std::vector<Command> sheetCommands();
+/// A preceptor's marks and signature, on the student's phone and on their own.
+std::vector<Command> signCommands();
+/// Signing cards: making, vouching, ending, looking through what they signed.
+std::vector<Command> preceptorCommands();
+/// Taking in, sending, exporting.
+std::vector<Command> exchangeCommands();
 
 /// Finds the command that the first word names, reads the rest, runs it. `words` without the program's name.
 int runCommandLine(const std::vector<std::string>& words);

@@ -28,7 +28,9 @@ void findCursors(Segment& segment, std::uint32_t from, std::uint32_t seq, std::v
     }
 }
 
-const KeptEntry* findEntry(const Segment& segment, std::uint32_t from, std::uint32_t seq, const keys::Hash* hash)
+/// The first entry held at `seq` that `fits` accepts.
+template <class Fits>
+const KeptEntry* findEntry(const Segment& segment, std::uint32_t from, std::uint32_t seq, const Fits& fits)
 {
     const std::uint32_t end = from + static_cast<std::uint32_t>(segment.entries.size());
     if (seq < from) {
@@ -36,10 +38,10 @@ const KeptEntry* findEntry(const Segment& segment, std::uint32_t from, std::uint
     }
     if (seq < end) {
         const KeptEntry& entry = segment.entries[seq - from];
-        return hash == nullptr || entry.link.hash == *hash ? &entry : nullptr;
+        return fits(entry.link) ? &entry : nullptr;
     }
     for (const Segment& branch : segment.branches) {
-        if (const KeptEntry* entry = findEntry(branch, end, seq, hash)) {
+        if (const KeptEntry* entry = findEntry(branch, end, seq, fits)) {
             return entry;
         }
     }
@@ -125,12 +127,12 @@ void eachSegmentFrom(const Segment& segment, std::uint32_t from, const Feed::OnS
 
 const KeptEntry* Feed::find(std::uint32_t seq, const keys::Hash& hash) const
 {
-    return findEntry(m_trunk, 0, seq, &hash);
+    return findEntry(m_trunk, 0, seq, [&](const Link& link) { return link.hash == hash; });
 }
 
 bool Feed::holdsAny(std::uint32_t seq) const
 {
-    return findEntry(m_trunk, 0, seq, nullptr) != nullptr;
+    return findEntry(m_trunk, 0, seq, [](const Link& /*link*/) { return true; }) != nullptr;
 }
 
 void Feed::eachSegment(const OnSegment& onSegment) const
@@ -244,8 +246,10 @@ struct FeedFold {
         }
         prune(result.feed.m_trunk, 0);
         result.verdict = Verdict::Forked;
-        result.reason =
-            result.feed.find(offer.seq, result.link.hash) != nullptr ? Reason::RecordForked : Reason::BranchNotKept;
+        // By the signature too: a modified app can sign one entry in many ways.
+        const KeptEntry* branch =
+            findEntry(result.feed.m_trunk, 0, offer.seq, [&](const Link& link) { return link == result.link; });
+        result.reason = branch != nullptr ? Reason::RecordForked : Reason::BranchNotKept;
     }
 };
 

@@ -1,4 +1,5 @@
 #include "tests/sync/support/catch.h"
+#include "tests/sync/support/sign_again.h"
 #include "tests/sync/support/world.h"
 
 #include <algorithm>
@@ -35,6 +36,19 @@ public:
                                                journal::Withdrawn{idOf(1), text}, device.signing);
         REQUIRE(entry.ok());
         entries.push_back({place.seq, entry.value().bytes, entry.value().link});
+        return entries.size() - 1;
+    }
+
+    /// The entry at `index` with another signature by the same device.
+    std::size_t signAgain(std::size_t index, std::uint8_t nonce)
+    {
+        Written again = entries.at(index);
+        const keys::Bytes seed(keys::SigningKey::seedBytes, 0x31);
+        const std::array<std::uint8_t, 1> nonces{nonce};
+        again.link.signature = test::signAgain(seed, journal::headStatement(feed, again.seq, again.link.hash), nonces);
+        std::copy(again.link.signature.bytes.begin(), again.link.signature.bytes.end(),
+                  again.bytes.end() - keys::Signature::size);
+        entries.push_back(std::move(again));
         return entries.size() - 1;
     }
 
@@ -170,6 +184,38 @@ TEST_CASE("At one fork the four smallest branches are kept whole, in any order",
         }
         CHECK(Tree::content(tree.fold(order)) == expected);
     }
+}
+
+TEST_CASE("One entry signed in six ways is six branches, and taking them in comes to an end", "[feed]")
+{
+    Tree tree;
+    const auto root = static_cast<int>(tree.add(-1, "root"));
+    std::vector<std::size_t> order{0, tree.add(root, "the same")};
+    for (std::uint8_t nonce = 1; nonce < 6; ++nonce) {
+        order.push_back(tree.signAgain(1, nonce));
+    }
+    std::sort(order.begin() + 1, order.end(),
+              [&](std::size_t a, std::size_t b) { return tree.entries[a].link < tree.entries[b].link; });
+    const journal::Feed state = tree.fold(order);
+    REQUIRE(state.trunk().branches.size() == 4);
+    for (std::size_t i = 0; i < 4; ++i) {
+        CHECK(state.trunk().branches[i].entries.front().link == tree.entries[order[i + 1]].link);
+    }
+    const Written& larger = tree.entries[order.back()];
+    const auto applied = journal::apply(state, tree.program, {larger.seq, larger.bytes, std::nullopt});
+    CHECK(applied.verdict == Verdict::Forked);
+    CHECK(applied.reason == Reason::BranchNotKept);
+    CHECK(journal::holds(*applied.evidence));
+    const keys::Bytes expected = Tree::content(state);
+    std::reverse(order.begin(), order.end());
+    CHECK(Tree::content(tree.fold(order)) == expected);
+
+    merge::Batch batch;
+    for (const std::size_t index : order) {
+        batch.runs.push_back({tree.feed, tree.entries[index].seq, {keys::ByteView(tree.entries[index].bytes)}});
+    }
+    const merge::TakenAll taken = merge::takeAll(merge::Ledger(tree.program), std::span(&batch, 1));
+    CHECK(Tree::content(*taken.ledger.feed(tree.feed)) == expected);
 }
 
 TEST_CASE("Forks inside one another stay bounded, in any order", "[feed]")

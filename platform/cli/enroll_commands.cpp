@@ -1,0 +1,253 @@
+#include "platform/cli/commands.h"
+
+#include "platform/cli/answer.h"
+#include "platform/cli/bytes_file.h"
+#include "platform/cli/vault_access.h"
+#include "platform/session/directory.h"
+#include "platform/session/setup.h"
+#include "sync/merge/receipts.h"
+
+#include <QFile>
+
+namespace peelpack::cli {
+namespace {
+
+constexpr std::int64_t usualDays = 14;
+constexpr std::size_t mostCodeBytes = 4096;
+
+base::Result<Answer> invite(const Arguments& arguments)
+{
+    const auto out = arguments.value("out");
+    if (!out) {
+        return base::Error{base::ErrorCode::BadUsage, "Where shall the invitation go? Give --out FILE."};
+    }
+    base::Result<OpenedVault> opened = openVault(arguments);
+    if (!opened) {
+        return opened.error();
+    }
+    session::Session& session = *opened.value().session;
+    const session::Directory directory(session);
+    std::string name = typed(arguments, "name");
+    std::optional<keys::Id> person;
+    std::vector<std::string> scopes = arguments.list("for");
+    std::optional<journal::Role> role = session::roleFromWord(arguments.value("role").value_or("student"));
+    if (const auto again = arguments.value("again")) {
+        const base::Result<const session::Person*> known = directory.findPerson(*again);
+        if (!known) {
+            return known.error();
+        }
+        person = known.value()->id;
+        name = known.value()->name;
+        role = known.value()->role;
+        scopes = known.value()->scopes;
+    }
+    if (!role) {
+        return base::Error{base::ErrorCode::BadUsage, "--role is one of instructor, coordinator, contact and student."};
+    }
+    const auto made = session::invite(session, name, *role, scopes, person, usualDays);
+    if (!made) {
+        return made.error();
+    }
+    if (const base::Result<bool> kept = writeNewFile(*out, made.value().code); !kept) {
+        return kept.error();
+    }
+    Answer answer;
+    answer.json = {{"invitation", *out},
+                   {"person", keys::hex(keys::Invitation::fromCode(made.value().code).value().person.view())},
+                   {"days", usualDays}};
+    answer.text = "The invitation is in " + *out + ", good for " + std::to_string(usualDays) +
+                  " days and one answer. Hand it over yourself: whoever has it can join in their name.\n";
+    return answer;
+}
+
+base::Result<Answer> join(const Arguments& arguments)
+{
+    const base::Result<std::string> file = vaultFile(arguments);
+    const auto out = arguments.value("out");
+    base::Result<Secrets> secrets = Secrets::from(arguments);
+    if (!file || !secrets) {
+        return file ? secrets.error() : file.error();
+    }
+    if (!out) {
+        return base::Error{base::ErrorCode::BadUsage, "Where shall the reply go? Give --out FILE."};
+    }
+    const base::Result<keys::Bytes> code = readBytes(arguments.operands.front(), mostCodeBytes);
+    if (!code) {
+        return code.error();
+    }
+    const base::Result<keys::Invitation> invitation = keys::Invitation::fromCode(code.value());
+    if (!invitation) {
+        return invitation.error();
+    }
+    Secrets source = std::move(secrets).value();
+    std::unique_ptr<vault::SqliteVault> vault;
+    std::string codeLines;
+    if (QFile::exists(QString::fromStdString(file.value()))) {
+        const base::Result<keys::Secret> secret = source.ask("Passphrase or PIN of the vault");
+        if (!secret) {
+            return secret.error();
+        }
+        auto there = vault::SqliteVault::open(file.value(), secret.value().view(), installMarks(), systemRandom(),
+                                              systemClock()().seconds);
+        if (!there) {
+            return vault::asError(there.error());
+        }
+        vault = std::move(there).value();
+    } else {
+        base::Result<NewVault> made = makeVault(file.value(), arguments.has("pin"), source);
+        if (!made) {
+            return made.error();
+        }
+        NewVault parts = std::move(made).value();
+        vault = std::move(parts.vault);
+        codeLines =
+            "Vault code, shown only now. It opens this vault when the passphrase is lost: keep it on paper.\n  " +
+            std::string(textOf(parts.codeText)) + "\n";
+    }
+    const base::Result<keys::InvitationReply> reply =
+        session::join(*vault, invitation.value(), typed(arguments, "name"));
+    if (!reply) {
+        return reply.error();
+    }
+    if (const base::Result<bool> kept = writeNewFile(*out, reply.value().code()); !kept) {
+        return kept.error();
+    }
+    const std::string digits = keys::comparisonDigits(invitation.value(), reply.value());
+    Answer answer;
+    answer.json = {{"reply", *out}, {"digits", digits}, {"program", keys::hex(invitation.value().program.view())}};
+    answer.text = codeLines + "The reply is in " + *out +
+                  "; bring it to whoever invited you, and read them these digits: " + digits +
+                  "\nYou can begin to write case sheets now; they count once you are granted.\n";
+    return answer;
+}
+
+base::Result<Answer> grant(const Arguments& arguments)
+{
+    const base::Result<keys::Bytes> code = readBytes(arguments.operands.front(), mostCodeBytes);
+    base::Result<OpenedVault> opened = openVault(arguments);
+    if (!code || !opened) {
+        return code ? opened.error() : code.error();
+    }
+    OpenedVault parts = std::move(opened).value();
+    const base::Result<keys::InvitationReply> reply = keys::InvitationReply::fromCode(code.value());
+    if (!reply) {
+        return reply.error();
+    }
+    const base::Result<session::Answered> answered = session::matchReply(*parts.session, reply.value());
+    if (!answered) {
+        return answered.error();
+    }
+    const std::string& name = answered.value().invitation.name;
+    const auto given = arguments.value("digits");
+    const base::Result<std::string> digits =
+        given ? base::Result<std::string>(*given) : parts.secrets.line("The six digits that " + name + " reads to you");
+    if (!digits) {
+        return digits.error();
+    }
+    if (digits.value() != answered.value().digits) {
+        return base::Error{base::ErrorCode::BadValue, "The digits differ: somebody else may have answered. Nothing was "
+                                                      "granted; invite again."};
+    }
+    const base::Result<journal::Position> granted = session::grant(*parts.session, reply.value());
+    if (!granted) {
+        return granted.error();
+    }
+    Answer answer;
+    answer.json = {{"person", keys::hex(reply.value().person.view())}, {"name", name}};
+    answer.text = "Granted: " + name + ". Send them a parcel next: peelpack send --to \"" + name + "\"\n";
+    return answer;
+}
+
+/// Ends every device of a person at the last receipted position, or cards.
+base::Result<Answer> end(const Arguments& arguments)
+{
+    const std::string reason = typed(arguments, "reason");
+    if (reason.empty()) {
+        return base::Error{base::ErrorCode::BadUsage, "Why? Give --reason; it stays in the journal."};
+    }
+    base::Result<OpenedVault> opened = openVault(arguments);
+    if (!opened) {
+        return opened.error();
+    }
+    session::Session& session = *opened.value().session;
+    if (!session.isStaff()) {
+        return base::Error{base::ErrorCode::BadValue, "Only an instructor or the director can end a device."};
+    }
+    const session::Directory directory(session);
+    const base::Result<const session::Person*> person = directory.findPerson(arguments.operands.front());
+    if (!person) {
+        return person.error();
+    }
+    const keys::Id stream = session::grantStream(session, person.value()->role, person.value()->id);
+    std::vector<session::Writing> writings;
+    nlohmann::ordered_json list = nlohmann::ordered_json::array();
+    std::string lines;
+    for (const session::GrantedDevice& device : person.value()->devices) {
+        if (device.revoked) {
+            continue;
+        }
+        journal::Revoke revoke;
+        revoke.target = journal::KeyKind::Device;
+        revoke.feed = {device.key, stream};
+        revoke.accepted = merge::receiptedCount(session.authority(), revoke.feed);
+        revoke.reason = reason;
+        list.push_back({{"device", keys::hex(device.key.view())}, {"accepted", revoke.accepted}});
+        lines += "Ended: a device of " + person.value()->name + "; what was received before stays good (" +
+                 std::to_string(revoke.accepted) + " entries).\n";
+        writings.push_back({stream, revoke});
+    }
+    if (writings.empty()) {
+        return base::Error{base::ErrorCode::NotFound, "This person has no device that is still granted."};
+    }
+    const auto written = session.append(writings);
+    if (!written) {
+        return written.error();
+    }
+    Answer answer;
+    answer.json = {{"ended", list}};
+    answer.text = lines + "A new phone: peelpack enroll invite --again \"" + person.value()->name + "\" --out FILE\n";
+    return answer;
+}
+
+} // namespace
+
+std::vector<Command> enrollCommands()
+{
+    return {
+        {{"enroll invite",
+          "Invite somebody into the program. Secret: the vault's passphrase.",
+          {},
+          withVaultOptions({{"name", "NAME", "who is invited"},
+                            {"role", "ROLE", "instructor, coordinator, contact or student (student)"},
+                            {"for", "CLASS|SITE", "the class of a student, the classes or sites of staff", true},
+                            {"again", "NAME|ID", "somebody who is known, for another phone"},
+                            {"out", "FILE", "where the invitation goes"}}),
+          "peelpack enroll invite --name \"Ines Duarte\" --for \"Spring class\" --out ines.invitation\n  for the "
+          "student's phone"},
+         [](const Arguments& arguments) { return give(arguments, invite(arguments)); }},
+        {{"enroll join",
+          "Join a program from an invitation, in a new vault; in an old one of the same person after its record split. "
+          "Secret: a new passphrase.",
+          {"INVITATION"},
+          withVaultOptions({{"name", "NAME", "how you want to be named on this device"},
+                            {"out", "FILE", "where the reply goes"},
+                            {"pin", "", "a PIN instead of a passphrase (weaker)"}}),
+          "peelpack enroll join ines.invitation --vault ines.peelvault --out ines.reply\n  shows six digits to "
+          "compare"},
+         [](const Arguments& arguments) { return give(arguments, join(arguments)); }},
+        {{"enroll grant",
+          "Grant the role once the six digits were compared. Secrets: passphrase, the digits.",
+          {"REPLY"},
+          withVaultOptions({{"digits", "N", "the six digits that the other person read to you"}}),
+          "peelpack enroll grant ines.reply --digits 468302\n  Ines is in the class from now on"},
+         [](const Arguments& arguments) { return give(arguments, grant(arguments)); }},
+        {{"enroll end",
+          "End the devices of somebody: a lost phone, or somebody who has left. What was received before stays good.",
+          {"NAME|ID"},
+          withVaultOptions({{"reason", "TEXT", "why"}}),
+          "peelpack enroll end \"Ines Duarte\" --reason \"phone lost on Mar 12\"\n  then: enroll invite --again"},
+         [](const Arguments& arguments) { return give(arguments, end(arguments)); }},
+    };
+}
+
+} // namespace peelpack::cli

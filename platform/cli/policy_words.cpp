@@ -1,0 +1,92 @@
+#include "platform/cli/policy_words.h"
+
+#include "core/base/text.h"
+#include "core/sheet/case_row.h"
+#include "platform/cli/vault_access.h"
+#include "platform/files/requirement_json.h"
+#include "platform/files/resources.h"
+#include "platform/files/text_file.h"
+#include "sync/keys/hash.h"
+
+#include <algorithm>
+
+namespace peelpack::cli {
+namespace {
+
+constexpr std::array strengths{sheet::Strength::OwnPhone, sheet::Strength::Card, sheet::Strength::CardNew,
+                               sheet::Strength::Drawn, sheet::Strength::Paper};
+constexpr std::size_t mostSetBytes = 1U << 20U;
+
+base::Result<std::uint8_t> countedFrom(const std::string& text)
+{
+    std::uint8_t counted = 0;
+    for (const std::string_view word : base::split(text, ',')) {
+        const auto strength = sheet::strengthFromId(base::trimmed(word));
+        const auto place = strength ? std::find(strengths.begin(), strengths.end(), *strength) : strengths.end();
+        if (place == strengths.end()) {
+            return base::Error{
+                base::ErrorCode::BadUsage,
+                "--counted takes some of own-phone, card, card-new, drawn and paper, with commas between."};
+        }
+        counted = static_cast<std::uint8_t>(counted | (1U << static_cast<unsigned>(place - strengths.begin())));
+    }
+    return counted;
+}
+
+/// The text of a set, by the id of a shipped one or from a file.
+base::Result<std::string> textOfSet(const std::string& idOrFile)
+{
+    const std::vector<std::string>& shipped = files::shippedSetIds();
+    return std::find(shipped.begin(), shipped.end(), idOrFile) != shipped.end()
+               ? files::shippedText("requirements/" + idOrFile + ".json")
+               : files::readWholeFile(idOrFile, mostSetBytes);
+}
+
+} // namespace
+
+std::vector<OptionSpec> ruleOptions()
+{
+    return {{"set", "ID|FILE", "requirement set in force (spread10)"},
+            {"term", "TEXT", "what the term is called"},
+            {"from", "DATE", "first day of the term"},
+            {"to", "DATE", "last day of the term"},
+            {"counted", "LIST", "signatures that count, with commas between (own-phone,card)"}};
+}
+
+base::Result<session::Rules> rulesFrom(const Arguments& arguments)
+{
+    session::Rules rules;
+    const std::string set = arguments.value("set").value_or(files::usualSetId);
+    const base::Result<requirement::RequirementSet> checked = files::requirementSet(set);
+    const base::Result<std::string> text = textOfSet(set);
+    const base::Result<std::optional<base::Date>> from = dateOption(arguments, "from");
+    const base::Result<std::optional<base::Date>> to = dateOption(arguments, "to");
+    const base::Result<std::uint8_t> counted = countedFrom(arguments.value("counted").value_or("own-phone,card"));
+    for (const base::Error* error :
+         {checked ? nullptr : &checked.error(), text ? nullptr : &text.error(), from ? nullptr : &from.error(),
+          to ? nullptr : &to.error(), counted ? nullptr : &counted.error()}) {
+        if (error != nullptr) {
+            return *error;
+        }
+    }
+    rules.requirementSet = checked.value().id;
+    rules.setDigest = keys::hash({}, {keys::bytesOf(text.value())});
+    rules.term = typed(arguments, "term");
+    rules.firstDay = from.value().value_or(base::Date());
+    rules.lastDay = to.value().value_or(rules.firstDay);
+    rules.counted = counted.value();
+    return rules;
+}
+
+std::vector<std::string> wordsOfCounted(std::uint8_t counted)
+{
+    std::vector<std::string> words;
+    for (std::size_t bit = 0; bit < strengths.size(); ++bit) {
+        if ((counted >> bit & 1U) != 0) {
+            words.emplace_back(sheet::id(strengths.at(bit)));
+        }
+    }
+    return words;
+}
+
+} // namespace peelpack::cli

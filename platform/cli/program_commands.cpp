@@ -1,0 +1,297 @@
+#include "platform/cli/commands.h"
+
+#include "core/base/text.h"
+#include "platform/cli/answer.h"
+#include "platform/cli/output.h"
+#include "platform/cli/policy_words.h"
+#include "platform/cli/vault_access.h"
+#include "platform/session/directory.h"
+#include "platform/session/setup.h"
+#include "sync/keys/code.h"
+#include "sync/trust/policy.h"
+
+namespace peelpack::cli {
+namespace {
+
+constexpr std::size_t idDigits = 8;
+
+/// Shows a new program code and has it typed back, so that it is known to be on paper before anything depends on it.
+base::Result<bool> showAndCheck(const keys::Secret& code, Secrets& secrets)
+{
+    Output out;
+    out << "Program code, shown only now. Whoever has it can name the director: write it on paper and lock it away.\n"
+        << "  " << textOf(keys::codeText(keys::CodeSort::Program, code.view())) << "\n";
+    if (!written(out)) {
+        return base::Error{base::ErrorCode::CannotWrite, "Cannot show the program code."};
+    }
+    const base::Result<keys::Secret> typedBack = secrets.ask("Type the program code back");
+    if (!typedBack) {
+        return typedBack.error();
+    }
+    const base::Result<keys::Secret> read = keys::codeFromText(keys::CodeSort::Program, textOf(typedBack.value()));
+    if (!read) {
+        return read.error();
+    }
+    return read.value().equals(code.view())
+               ? base::Result<bool>(true)
+               : base::Error{base::ErrorCode::BadInput, "That is another code; nothing was made."};
+}
+
+std::string vaultCodeLines(const keys::Secret& codeText)
+{
+    return "Vault code, shown only now. It opens this vault when the passphrase is lost: keep it on paper.\n  " +
+           std::string(textOf(codeText)) + "\n";
+}
+
+base::Result<Answer> makeProgram(const Arguments& arguments)
+{
+    const base::Result<std::string> file = vaultFile(arguments);
+    const base::Result<session::Rules> rules = rulesFrom(arguments);
+    base::Result<Secrets> secrets = Secrets::from(arguments);
+    for (const base::Error* error :
+         {file ? nullptr : &file.error(), rules ? nullptr : &rules.error(), secrets ? nullptr : &secrets.error()}) {
+        if (error != nullptr) {
+            return *error;
+        }
+    }
+    const std::string name = typed(arguments, "name");
+    if (name.empty()) {
+        return base::Error{base::ErrorCode::BadUsage, "Who is the director? Give --name."};
+    }
+    Secrets source = std::move(secrets).value();
+    const keys::Secret code = systemRandom().secret(keys::codeSecretBytes);
+    if (const base::Result<bool> kept = showAndCheck(code, source); !kept) {
+        return kept.error();
+    }
+    base::Result<NewVault> vault = makeVault(file.value(), arguments.has("pin"), source);
+    if (!vault) {
+        return vault.error();
+    }
+    const base::Result<keys::SigningKey> key = keys::programKey(code.view());
+    if (!key) {
+        return key.error();
+    }
+    const base::Result<bool> begun =
+        session::beginProgram(*vault.value().vault, key.value(), name, rules.value(), systemClock(), systemRandom());
+    if (!begun) {
+        return begun.error();
+    }
+    const std::string id = keys::hex(key.value().verifyKey().view());
+    Answer answer;
+    answer.json = {{"program", id}, {"vaultCode", textOf(vault.value().codeText)}};
+    answer.text = vaultCodeLines(vault.value().codeText) +
+                  "The program is set up. Its id, which anybody may know:\n  " + id +
+                  "\nNext: peelpack enroll invite\n";
+    return answer;
+}
+
+base::Result<Answer> takeOver(const Arguments& arguments)
+{
+    const base::Result<std::string> file = vaultFile(arguments);
+    base::Result<Secrets> secrets = Secrets::from(arguments);
+    const std::string name = typed(arguments, "name");
+    if (!file || !secrets) {
+        return file ? secrets.error() : file.error();
+    }
+    std::uint32_t epoch = 2;
+    if (const auto given = arguments.value("epoch")) {
+        epoch = static_cast<std::uint32_t>(std::strtoul(given->c_str(), nullptr, 10));
+    }
+    if (name.empty() || epoch < 2) {
+        return base::Error{base::ErrorCode::BadUsage, "Give --name, and --epoch when this is not the second director."};
+    }
+    Secrets source = std::move(secrets).value();
+    const base::Result<keys::Secret> text = source.ask("Program code");
+    if (!text) {
+        return text.error();
+    }
+    const base::Result<keys::Secret> code = keys::codeFromText(keys::CodeSort::Program, textOf(text.value()));
+    if (!code) {
+        return code.error();
+    }
+    const base::Result<keys::SigningKey> key = keys::programKey(code.value().view());
+    base::Result<NewVault> vault = makeVault(file.value(), arguments.has("pin"), source);
+    if (!key || !vault) {
+        return key ? vault.error() : key.error();
+    }
+    const base::Result<bool> done =
+        session::takeOverProgram(*vault.value().vault, key.value(), epoch, systemRandom().id(), name);
+    if (!done) {
+        return done.error();
+    }
+    Answer answer;
+    const std::string id = keys::hex(key.value().verifyKey().view());
+    answer.json = {{"program", id}, {"epoch", epoch}, {"vaultCode", textOf(vault.value().codeText)}};
+    answer.text = vaultCodeLines(vault.value().codeText) +
+                  "You are the program's director now. Check that this is the program's id:\n  " + id +
+                  "\nNext: take in a colleague's parcel, then send yours.\n";
+    return answer;
+}
+
+base::Result<Answer> changeRules(const Arguments& arguments)
+{
+    const base::Result<session::Rules> rules = rulesFrom(arguments);
+    base::Result<OpenedVault> opened = openVault(arguments);
+    if (!rules || !opened) {
+        return rules ? opened.error() : rules.error();
+    }
+    session::Session& session = *opened.value().session;
+    if (session.role() != journal::Role::Director) {
+        return base::Error{base::ErrorCode::BadValue, "Only the director changes the rules."};
+    }
+    const auto inForce = trust::policyInForce(session.authority(), session.ledger().feeds());
+    const session::Rules& r = rules.value();
+    const journal::Policy policy{inForce ? inForce->entry.hash : keys::Hash{},
+                                 r.requirementSet,
+                                 r.setDigest,
+                                 r.term,
+                                 r.firstDay,
+                                 r.lastDay,
+                                 r.counted,
+                                 1};
+    const auto written = session.append(session.programStream(), policy);
+    if (!written) {
+        return written.error();
+    }
+    Answer answer;
+    answer.json = {{"requirementSet", r.requirementSet}, {"counted", wordsOfCounted(r.counted)}};
+    answer.text = "From now on the set " + r.requirementSet +
+                  " is in force; signatures that count: " + base::listed(wordsOfCounted(r.counted), "and") + ".\n";
+    return answer;
+}
+
+nlohmann::ordered_json personJson(const session::Person& person)
+{
+    nlohmann::ordered_json devices = nlohmann::ordered_json::array();
+    for (const session::GrantedDevice& device : person.devices) {
+        devices.push_back({{"key", keys::hex(device.key.view())}, {"revoked", device.revoked}});
+    }
+    return {{"id", keys::hex(person.id.view())},
+            {"name", person.name},
+            {"role", session::word(person.role)},
+            {"scopes", person.scopes},
+            {"devices", devices}};
+}
+
+std::string personLine(const session::Person& person)
+{
+    const auto revoked = std::count_if(person.devices.begin(), person.devices.end(),
+                                       [](const session::GrantedDevice& device) { return device.revoked; });
+    std::string line = "  " + keys::hex(person.id.view()).substr(0, idDigits) + "  " +
+                       std::string(session::word(person.role)) + "  " + person.name;
+    if (!person.scopes.empty()) {
+        line += "  (" + base::listed(person.scopes, "and") + ")";
+    }
+    line += "  " + base::counted(person.devices.size(), "device", "devices");
+    return line + (revoked > 0 ? ", " + std::to_string(revoked) + " of them ended\n" : "\n");
+}
+
+std::string keyWords(const session::SigningKeyOf& key)
+{
+    const std::string what =
+        key.kind == journal::KeyKind::Device
+            ? "own phone"
+            : "card " + keys::hex(key.card.view()).substr(0, idDigits) + " no. " + std::to_string(key.epoch);
+    return what + (key.revoked ? " (revoked)" : "");
+}
+
+base::Result<Answer> showProgram(const Arguments& arguments)
+{
+    base::Result<OpenedVault> opened = openVault(arguments);
+    if (!opened) {
+        return opened.error();
+    }
+    const session::Session& session = *opened.value().session;
+    const session::Directory directory(session);
+    Answer answer;
+    const std::string id = keys::hex(session.program().view());
+    answer.json = {
+        {"program", id}, {"you", keys::hex(session.person().view())}, {"role", session::word(session.role())}};
+    answer.text = "Program " + id + "\n";
+    if (const auto policy = trust::policyInForce(session.authority(), session.ledger().feeds())) {
+        const std::vector<std::string> counted = wordsOfCounted(policy->policy.counted);
+        answer.json["rules"] = {{"requirementSet", policy->policy.requirementSet},
+                                {"term", policy->policy.term},
+                                {"firstDay", policy->policy.firstDay.iso()},
+                                {"lastDay", policy->policy.lastDay.iso()},
+                                {"counted", counted}};
+        answer.text += "Requirement set in force: " + policy->policy.requirementSet +
+                       "; signatures that count: " + base::listed(counted, "and") + ".\n";
+    } else {
+        answer.text += "The rules in force are not known here yet; take in a parcel.\n";
+    }
+    answer.json["people"] = nlohmann::ordered_json::array();
+    answer.text += "People:\n";
+    for (const session::Person& person : directory.people()) {
+        answer.json["people"].push_back(personJson(person));
+        answer.text += personLine(person);
+    }
+    answer.json["preceptors"] = nlohmann::ordered_json::array();
+    answer.text += directory.preceptors().empty() ? "" : "Preceptors:\n";
+    for (const session::Preceptor& preceptor : directory.preceptors()) {
+        nlohmann::ordered_json keys = nlohmann::ordered_json::array();
+        std::vector<std::string> words;
+        for (const session::SigningKeyOf& key : preceptor.keys) {
+            words.push_back(keyWords(key));
+            keys.push_back({{"kind", key.kind == journal::KeyKind::Card ? "card" : "own-phone"},
+                            {"card", keys::hex(key.card.view())},
+                            {"epoch", key.epoch},
+                            {"revoked", key.revoked}});
+        }
+        answer.json["preceptors"].push_back({{"id", keys::hex(preceptor.id.view())},
+                                             {"name", preceptor.name},
+                                             {"credential", preceptor.credential},
+                                             {"site", preceptor.site},
+                                             {"keys", keys}});
+        answer.text += "  " + keys::hex(preceptor.id.view()).substr(0, idDigits) + "  " + preceptor.name + "  " +
+                       preceptor.credential + "  " + preceptor.site + "  " + base::listed(words, "and") + "\n";
+    }
+    return answer;
+}
+
+} // namespace
+
+std::vector<Command> programCommands()
+{
+    const std::vector<OptionSpec> rules = ruleOptions();
+    const auto with = [](std::vector<OptionSpec> first, const std::vector<OptionSpec>& rest) {
+        first.insert(first.end(), rest.begin(), rest.end());
+        return first;
+    };
+    return {
+        {{"program new",
+          "Set up a program and the director's vault. Secrets asked for: the program code typed back, a new "
+          "passphrase.",
+          {},
+          withVaultOptions(
+              with({{"name", "NAME", "the director"}, {"pin", "", "a PIN instead of a passphrase (weaker)"}}, rules)),
+          "peelpack program new --vault director.peelvault --name \"A. Director\" --set spread10\n  shows the program "
+          "code and the vault code, once"},
+         [](const Arguments& arguments) { return give(arguments, makeProgram(arguments)); }},
+        {{"program takeover",
+          "Become the program's director with the program code, in a new vault. Secrets: program code, a new "
+          "passphrase.",
+          {},
+          withVaultOptions({{"name", "NAME", "the new director"},
+                            {"epoch", "N", "the how-manieth director of the program (2)"},
+                            {"pin", "", "a PIN instead of a passphrase (weaker)"}}),
+          "peelpack program takeover --vault new.peelvault --name \"B. Director\"\n  the old director's device keeps "
+          "its "
+          "rights until it is ended"},
+         [](const Arguments& arguments) { return give(arguments, takeOver(arguments)); }},
+        {{"program rules",
+          "Put other rules in force, as the director.",
+          {},
+          withVaultOptions(rules),
+          "peelpack program rules --set cap15 --counted own-phone,card\n  from here on cap15 is in force"},
+         [](const Arguments& arguments) { return give(arguments, changeRules(arguments)); }},
+        {{"program show",
+          "The rules in force, the people and their devices, the preceptors and their cards.",
+          {},
+          withVaultOptions({}),
+          "peelpack program show --vault director.peelvault\n  lists who is who"},
+         [](const Arguments& arguments) { return give(arguments, showProgram(arguments)); }},
+    };
+}
+
+} // namespace peelpack::cli

@@ -1,0 +1,263 @@
+#include "platform/cli/sheet_text.h"
+
+#include "core/base/text.h"
+#include "core/role/classifier.h"
+#include "platform/cli/sheet_options.h"
+
+#include <QDateTime>
+
+namespace peelpack::cli {
+namespace {
+
+using record::SheetRecord;
+
+role::Outcome outcomeOf(const SheetRecord& sheet)
+{
+    return role::classify(sheet.content.marks.marks, sheet.content.head.canceled, {});
+}
+
+std::string minuteInWords(record::MinuteOfDay minute)
+{
+    constexpr int minutesInHour = 60;
+    const auto two = [](int number) { return (number < 10 ? "0" : "") + std::to_string(number); };
+    return two(minute / minutesInHour) + ":" + two(minute % minutesInHour);
+}
+
+std::string headInWords(const record::Head& head)
+{
+    std::string text = head.date.iso();
+    for (const auto& [what, value] :
+         {std::pair("surgeon ", &head.surgeon), {"at ", &head.site}, {"room ", &head.room}}) {
+        if (!value->empty()) {
+            text += ", " + std::string(what) + *value;
+        }
+    }
+    if (head.start != record::notSaid) {
+        text += ", " + minuteInWords(head.start) +
+                (head.end == record::notSaid ? std::string() : " to " + minuteInWords(head.end));
+    }
+    return text + (head.canceled ? ", canceled before incision" : "");
+}
+
+std::string_view inWords(record::Weight weight)
+{
+    switch (weight) {
+    case record::Weight::Counts:
+        return "";
+    case record::Weight::NoEffect:
+        return "without effect";
+    case record::Weight::Beside:
+        return "beside, not in force";
+    case record::Weight::Aside:
+        return "aside, not counted";
+    case record::Weight::Refused:
+        return "refused";
+    }
+    return "";
+}
+
+std::string_view idOf(record::Weight weight)
+{
+    switch (weight) {
+    case record::Weight::Counts:
+        return "counts";
+    case record::Weight::NoEffect:
+        return "no-effect";
+    case record::Weight::Beside:
+        return "beside";
+    case record::Weight::Aside:
+        return "aside";
+    case record::Weight::Refused:
+        return "refused";
+    }
+    return "";
+}
+
+std::string writerName(const record::Writer& writer)
+{
+    return writer.name.empty() ? std::string("somebody unknown") : writer.name;
+}
+
+std::string historyText(const SheetRecord& sheet)
+{
+    std::string text = "  History:\n";
+    for (const record::HistoryLine& line : sheet.history) {
+        text += "    " + timeInWords(line.claimed) + "  " + writerName(line.who) + "  " + line.what;
+        if (!line.why.empty()) {
+            text += " Reason: " + line.why;
+        }
+        if (line.weight != record::Weight::Counts) {
+            text += " [" + std::string(inWords(line.weight)) + (line.whyNot.empty() ? "" : ": " + line.whyNot) + "]";
+        }
+        text += "\n";
+    }
+    return text;
+}
+
+std::string choicesInWords(const record::Content& content)
+{
+    std::vector<std::string> labels;
+    for (const record::Choice& choice : content.choices) {
+        labels.emplace_back(choice.category ? catalogue::label(*choice.category)
+                                            : std::string_view("a category of a newer Peelpack"));
+    }
+    return labels.empty() ? "not logged yet" : base::listed(labels, "and");
+}
+
+std::string_view idOf(record::Review::Answer answer)
+{
+    switch (answer) {
+    case record::Review::Answer::Pending:
+        return "pending";
+    case record::Review::Answer::Accepted:
+        return "accepted";
+    case record::Review::Answer::Declined:
+        return "declined";
+    }
+    return "";
+}
+
+} // namespace
+
+std::string timeInWords(const record::Time& time)
+{
+    constexpr int secondsInMinute = 60;
+    return QDateTime::fromSecsSinceEpoch(time.seconds, Qt::OffsetFromUTC, time.zone * secondsInMinute)
+        .toString(QStringLiteral("yyyy-MM-dd HH:mm"))
+        .toStdString();
+}
+
+std::string standingInWords(const SheetRecord& sheet)
+{
+    std::string text(record::id(sheet.standing));
+    const bool showsStrength = sheet.standing != record::SheetStanding::Open && sheet.strength != sheet::Strength::None;
+    if (showsStrength) {
+        text += " (" + std::string(sheet::id(sheet.strength)) + ")";
+    }
+    return text;
+}
+
+std::string sheetLine(const SheetRecord& sheet, const std::string& shortName)
+{
+    return "  " + shortName + "  " + sheet.content.head.date.iso() + "  " + standingInWords(sheet) + "  " +
+           std::string(role::label(outcomeOf(sheet))) + "  " + base::listed(sheet.content.procedures, "and") + "\n";
+}
+
+std::string sheetText(const SheetRecord& sheet, const std::string& shortName)
+{
+    const record::Content& content = sheet.content;
+    std::string text = "Sheet " + shortName + ": " + standingInWords(sheet) + "\n  " +
+                       base::listed(content.procedures, "and") + "\n  " + headInWords(content.head) + "\n  " +
+                       std::string(role::label(outcomeOf(sheet))) + ". " +
+                       role::reason(content.marks.marks, content.head.canceled, {}) + "\n";
+    for (const sheet::Skill skill : sheet::allSkills) {
+        const std::string& why = content.marks.reason(skill);
+        text += "    " + std::string(sheet::label(skill)) + ": " +
+                std::string(sheet::inWords(content.marks.marks.of(skill))) + (why.empty() ? "" : " (" + why + ")") +
+                "\n";
+    }
+    text += "  Counts under: " + choicesInWords(content) + "\n";
+    for (const record::Signer& signer : sheet.signers) {
+        text += "  Signed by " + signer.statement.name +
+                (signer.statement.credential.empty() ? "" : ", " + signer.statement.credential) + " (" +
+                std::string(sheet::id(signer.statement.strength)) + ")" +
+                (signer.afterInitial ? ", after it was initialed: without effect" : "") +
+                (signer.otherContent ? ", for other procedures or another head" : "") + "\n";
+    }
+    for (const record::DisputedMark& mark : sheet.disputed) {
+        text += "  Two signers differ on \"" + std::string(sheet::label(mark.skill)) + "\"" +
+                (mark.settled ? "; an instructor has ruled.\n" : "; No stands until an instructor rules.\n");
+    }
+    for (const record::FeedbackText& feedback : sheet.feedback) {
+        text += "  Feedback of " + feedback.from + ": " + feedback.text + "\n";
+    }
+    if (sheet.original) {
+        text += "  As it was signed: " + base::listed(sheet.original->procedures, "and") + "; " +
+                headInWords(sheet.original->head) + "; marks " + marksInLetters(sheet.original->marks.marks) + "\n";
+    }
+    if (sheet.unsignedVersion) {
+        text += "  A later version that nobody has signed: " +
+                base::listed(sheet.unsignedVersion->draft.procedures, "and") + "; " +
+                headInWords(sheet.unsignedVersion->draft.head) + "; marks " +
+                marksInLetters(sheet.unsignedVersion->draft.marks.marks) + "\n";
+    }
+    for (const record::Review& review : sheet.reviews) {
+        text += "  Review asked: \"" + std::string(sheet::label(review.asked.skill)) + "\" should be " +
+                std::string(sheet::inWords(review.asked.wanted)) + " (" + review.asked.reason +
+                "): " + std::string(idOf(review.answer)) + (review.reason.empty() ? "" : ", " + review.reason) + "\n";
+    }
+    if (sheet.initial && sheet.initial->onlyByAttester) {
+        text += "  Initialed only by who attested it: that does not count alone.\n";
+    }
+    if (sheet.changedAfterInitial) {
+        text += "  Something came after it was initialed, without effect until an instructor acts.\n";
+    }
+    return text + historyText(sheet);
+}
+
+nlohmann::ordered_json sheetJson(const SheetRecord& sheet, const std::string& shortName, bool withHistory)
+{
+    nlohmann::ordered_json json{{"sheet", shortName},
+                                {"id", sheet.id.hex()},
+                                {"operation", sheet.operation.hex()},
+                                {"standing", record::id(sheet.standing)},
+                                {"strength", sheet::id(sheet.strength)},
+                                {"date", sheet.content.head.date.iso()},
+                                {"procedures", sheet.content.procedures},
+                                {"surgeon", sheet.content.head.surgeon},
+                                {"site", sheet.content.head.site},
+                                {"room", sheet.content.head.room},
+                                {"canceled", sheet.content.head.canceled},
+                                {"role", role::id(outcomeOf(sheet))},
+                                {"marks", marksInLetters(sheet.content.marks.marks)}};
+    json["categories"] = nlohmann::ordered_json::array();
+    for (const record::Choice& choice : sheet.content.choices) {
+        json["categories"].push_back(choice.category ? nlohmann::ordered_json(catalogue::id(*choice.category))
+                                                     : nlohmann::ordered_json());
+    }
+    json["signers"] = nlohmann::ordered_json::array();
+    for (const record::Signer& signer : sheet.signers) {
+        json["signers"].push_back({{"name", signer.statement.name},
+                                   {"credential", signer.statement.credential},
+                                   {"strength", sheet::id(signer.statement.strength)},
+                                   {"marks", marksInLetters(signer.statement.marks.marks)},
+                                   {"afterInitial", signer.afterInitial}});
+    }
+    json["reviews"] = nlohmann::ordered_json::array();
+    for (const record::Review& review : sheet.reviews) {
+        json["reviews"].push_back({{"skill", sheet::column(review.asked.skill)},
+                                   {"wanted", sheet::cell(review.asked.wanted)},
+                                   {"reason", review.asked.reason},
+                                   {"answer", idOf(review.answer)},
+                                   {"answerReason", review.reason}});
+    }
+    json["disputed"] = nlohmann::ordered_json::array();
+    for (const record::DisputedMark& mark : sheet.disputed) {
+        json["disputed"].push_back({{"skill", sheet::column(mark.skill)}, {"settled", mark.settled}});
+    }
+    json["original"] = sheet.original ? nlohmann::ordered_json{{"procedures", sheet.original->procedures},
+                                                               {"marks", marksInLetters(sheet.original->marks.marks)}}
+                                      : nlohmann::ordered_json();
+    json["unsignedVersion"] =
+        sheet.unsignedVersion
+            ? nlohmann::ordered_json{{"procedures", sheet.unsignedVersion->draft.procedures},
+                                     {"marks", marksInLetters(sheet.unsignedVersion->draft.marks.marks)}}
+            : nlohmann::ordered_json();
+    json["onlyByAttester"] = sheet.initial && sheet.initial->onlyByAttester;
+    json["changedAfterInitial"] = sheet.changedAfterInitial;
+    if (withHistory) {
+        json["history"] = nlohmann::ordered_json::array();
+        for (const record::HistoryLine& line : sheet.history) {
+            json["history"].push_back({{"entry", line.entry.hex()},
+                                       {"who", line.who.name},
+                                       {"what", line.what},
+                                       {"when", timeInWords(line.claimed)},
+                                       {"why", line.why},
+                                       {"weight", idOf(line.weight)},
+                                       {"whyNot", line.whyNot}});
+        }
+    }
+    return json;
+}
+
+} // namespace peelpack::cli
