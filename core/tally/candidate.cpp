@@ -13,20 +13,20 @@ using sheet::Role;
 
 constexpr std::array<std::string_view, 3> levelIds{"recorded", "attested", "initialed"};
 
-bool reaches(const sheet::BookSheet& sheet, Level level)
+bool reaches(const sheet::BookSheet& sheet, Level level, const AcceptedStrengths& accepted)
 {
     switch (level) {
     case Level::Recorded:
         return true;
     case Level::Attested:
-        return sheet.attested == sheet::Strength::OwnPhone || sheet.attested == sheet::Strength::Card;
+        return accepted.contains(sheet.attested);
     case Level::Initialed:
         return sheet.initialed.has_value();
     }
     return false;
 }
 
-Bar barOf(const sheet::BookSheet& sheet, Outcome outcome, Level level)
+Bar barOf(const sheet::BookSheet& sheet, Outcome outcome, Level level, const AcceptedStrengths& accepted)
 {
     switch (outcome) {
     case Outcome::Canceled:
@@ -34,7 +34,7 @@ Bar barOf(const sheet::BookSheet& sheet, Outcome outcome, Level level)
     case Outcome::Unmarked:
         return Bar::Unmarked;
     default:
-        return reaches(sheet, level) ? Bar::Countable : Bar::BelowLevel;
+        return reaches(sheet, level, accepted) ? Bar::Countable : Bar::BelowLevel;
     }
 }
 
@@ -85,14 +85,15 @@ Outcome outcomeOf(const sheet::BookSheet& sheet, const requirement::RequirementS
 }
 
 std::vector<Candidate> candidatesOf(const sheet::SheetBook& book, const sheet::BookStudent& student,
-                                    const requirement::RequirementSet& set, Level level)
+                                    const requirement::RequirementSet& set, Level level,
+                                    const AcceptedStrengths& accepted)
 {
     std::vector<Candidate> candidates;
     std::unordered_map<std::uint32_t, std::uint32_t> operations; // of the file, to a number of the student
     std::uint32_t nextOperation = 0;
     for (const sheet::BookSheet& sheet : book.sheetsOf(student)) {
         const Outcome outcome = outcomeOf(sheet, set);
-        const Bar bar = barOf(sheet, outcome, level);
+        const Bar bar = barOf(sheet, outcome, level, accepted);
         const bool assists = set.assistCounts && sheet.marks.any(sheet::Mark::Yes);
         const std::uint32_t operation = sheet.operation == 0 ? nextOperation++ : [&] {
             const auto [at, fresh] = operations.emplace(sheet.operation, nextOperation);

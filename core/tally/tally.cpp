@@ -9,7 +9,7 @@ StudentTally Tallier::tally(const sheet::SheetBook& book, const sheet::BookStude
 {
     StudentTally out;
     out.level = m_level;
-    out.candidates = candidatesOf(book, student, m_set, m_level);
+    out.candidates = candidatesOf(book, student, m_set, m_level, m_accepted);
     out.sheets = student.sheetCount;
     for (const sheet::BookSheet& sheet : book.sheetsOf(student)) {
         const Outcome outcome = outcomeOf(sheet, m_set);

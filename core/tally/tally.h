@@ -48,7 +48,10 @@ struct Wanted {
 class Tallier {
 public:
     /// The set must be valid; set and book must outlive what is tallied.
-    Tallier(const requirement::RequirementSet& set, Level level) : m_set(set), m_level(level), m_placer(set) {}
+    Tallier(const requirement::RequirementSet& set, Level level, const AcceptedStrengths& accepted = usualStrengths)
+        : m_set(set), m_level(level), m_accepted(accepted), m_placer(set)
+    {
+    }
 
     StudentTally tally(const sheet::SheetBook& book, const sheet::BookStudent& student, const Wanted& wanted);
 
@@ -57,6 +60,7 @@ private:
 
     const requirement::RequirementSet& m_set;
     Level m_level;
+    AcceptedStrengths m_accepted;
     Placer m_placer;
 };
 

@@ -2,6 +2,7 @@
 
 #include "core/base/text.h"
 #include "platform/cli/output.h"
+#include "platform/cli/vault_rows.h"
 #include "platform/files/requirement_json.h"
 #include "platform/files/resources.h"
 #include "platform/files/text_file.h"
@@ -58,12 +59,15 @@ base::Result<CaseInput> readCaseInput(const Arguments& arguments)
     if (!catalogue) {
         return catalogue.error();
     }
+    const std::string& file = arguments.operands.front();
+    if (isVaultFile(file)) {
+        return readVaultCases(arguments, catalogue.value());
+    }
     base::Result<requirement::RequirementSet> set =
         files::requirementSet(arguments.value("set").value_or(files::usualSetId));
     if (!set) {
         return set.error();
     }
-    const std::string& file = arguments.operands.front();
     Progress shown(arguments.has("progress"));
     sheet::SheetReader reader(catalogue.value(), files::normalized);
     const base::Result<std::size_t> read = files::readPieces(file, [&](std::string_view piece) {

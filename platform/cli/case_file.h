@@ -4,6 +4,7 @@
 #include "core/catalogue/catalogue.h"
 #include "core/requirement/requirement_set.h"
 #include "core/sheet/sheet_reader.h"
+#include "core/tally/candidate.h"
 #include "platform/cli/arguments.h"
 
 #include <nlohmann/json.hpp>
@@ -22,10 +23,11 @@ struct CaseInput {
     std::string file;
     requirement::RequirementSet set;
     sheet::SheetReader::Reading reading;
+    tally::AcceptedStrengths accepted = tally::usualStrengths; ///< signatures that reach the level attested
 };
 
-/// Reads the file that the first operand names, under --catalogue and --set, showing progress. The error names the
-/// file.
+/// Reads the file that the first operand names, under --catalogue and --set, showing progress; a vault is unlocked, and
+/// counted under the set in force in its program when --set is not given. The error names the file.
 base::Result<CaseInput> readCaseInput(const Arguments& arguments);
 
 /// Refusals and warnings as lines on standard error: file, line, column, reason, mend.

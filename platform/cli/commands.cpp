@@ -11,9 +11,10 @@ namespace {
 
 std::vector<Command> allCommands()
 {
-    std::vector<Command> commands{roleCommand(), tallyCommand(), findCommand(), demoCommand()};
-    for (const std::vector<Command>& group : {programCommands(), enrollCommands(), sheetCommands(), signCommands(),
-                                              preceptorCommands(), exchangeCommands()}) {
+    std::vector<Command> commands{roleCommand(), tallyCommand(), findCommand(), checkCommand(), demoCommand()};
+    for (const std::vector<Command>& group :
+         {programCommands(), enrollCommands(), sheetCommands(), signCommands(), preceptorCommands(), exchangeCommands(),
+          instructorCommands(), vaultCommands()}) {
         commands.insert(commands.end(), group.begin(), group.end());
     }
     return commands;

@@ -29,6 +29,11 @@ std::vector<Command> signCommands();
 std::vector<Command> preceptorCommands();
 /// Taking in, sending, exporting.
 std::vector<Command> exchangeCommands();
+/// What instructors and the director do about sheets.
+std::vector<Command> instructorCommands();
+/// The vault's own secrets.
+std::vector<Command> vaultCommands();
+Command checkCommand();
 
 /// Finds the command that the first word names, reads the rest, runs it. `words` without the program's name.
 int runCommandLine(const std::vector<std::string>& words);

@@ -4,6 +4,7 @@
 #include "platform/cli/case_file.h"
 #include "platform/cli/exit_code.h"
 #include "platform/cli/output.h"
+#include "platform/cli/secrets.h"
 
 #include <algorithm>
 
@@ -81,7 +82,9 @@ int run(const Arguments& arguments)
         complain(input.error().sentence);
         return exitCodeOf(input.error().code);
     }
-    const auto& [file, set, reading] = input.value();
+    const std::string& file = input.value().file;
+    const requirement::RequirementSet& set = input.value().set;
+    const sheet::SheetReader::Reading& reading = input.value().reading;
     Output out;
     if (arguments.has("json")) {
         printJson(out, reading, set);
@@ -104,9 +107,10 @@ Command roleCommand()
 {
     return {{"role",
              "Say the role of each case sheet, and why.",
-             {"SHEETS.csv"},
+             {"SHEETS.csv|VAULT"},
              {{"set", "ID|FILE", "requirement set, for the skills whose N/A stands for Yes (spread10)"},
               catalogueOption(),
+              secretsOption(),
               {"progress", "", "show progress also when nobody watches"},
               {"json", "", "for machines"}},
              "peelpack role sheets.csv\n  prints each sheet with first scrub, second scrub or observation and the "

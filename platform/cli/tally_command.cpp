@@ -4,6 +4,7 @@
 #include "platform/cli/case_file.h"
 #include "platform/cli/exit_code.h"
 #include "platform/cli/output.h"
+#include "platform/cli/secrets.h"
 #include "platform/cli/tally_json.h"
 #include "platform/cli/tally_text.h"
 
@@ -51,9 +52,9 @@ base::Result<Options> optionsFrom(const Arguments& arguments)
 
 /// Tallies and prints every student; answers whether all are complete.
 bool printStudents(Output& out, const sheet::SheetBook& book, const requirement::RequirementSet& set,
-                   const Options& options, bool progress)
+                   const Options& options, bool progress, const tally::AcceptedStrengths& accepted)
 {
-    tally::Tallier tallier(set, options.level);
+    tally::Tallier tallier(set, options.level, accepted);
     Progress shown(progress);
     bool allComplete = true;
     std::size_t done = 0;
@@ -95,7 +96,7 @@ int run(const Arguments& arguments)
         complain(input.error().sentence);
         return exitCodeOf(input.error().code);
     }
-    const auto& [file, set, reading] = input.value();
+    const auto& [file, set, reading, accepted] = input.value();
     const sheet::ReadReport& report = reading.report;
     const std::optional<std::string>& only = options.value().student;
     if (arguments.has("strict") && !report.refused.empty()) {
@@ -115,7 +116,8 @@ int run(const Arguments& arguments)
             << "\", \"refused\": " << findingsJson(report.refused).dump()
             << ", \"warnings\": " << findingsJson(report.warnings).dump() << ",\n \"students\": [";
     }
-    const bool allComplete = printStudents(out, reading.book, set, options.value(), arguments.has("progress"));
+    const bool allComplete =
+        printStudents(out, reading.book, set, options.value(), arguments.has("progress"), accepted);
     if (options.value().json) {
         out << "]}\n";
     } else if (reading.book.students().empty()) {
@@ -143,7 +145,7 @@ Command tallyCommand()
 {
     return {{"tally",
              "Tally each student: what counts, what is short, what to ask for next.",
-             {"SHEETS.csv"},
+             {"SHEETS.csv|VAULT"},
              {{"set", "ID|FILE", "requirement set: cap15, spread10, cap15-four, spread10-140, or a file (spread10)"},
               {"level", "LEVEL", "recorded, attested or initialed (recorded)"},
               {"best", "", "only the best placement"},
@@ -153,6 +155,7 @@ Command tallyCommand()
               {"require-complete", "", "exit 1 unless every student is complete"},
               {"strict", "", "refuse the file when any row of it is refused"},
               catalogueOption(),
+              secretsOption(),
               {"progress", "", "show progress also when nobody watches"},
               {"json", "", "for machines"}},
              "peelpack tally sheets.csv --set cap15 --level initialed\n  tallies the initialed cases of every student "

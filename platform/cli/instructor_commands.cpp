@@ -1,0 +1,439 @@
+#include "platform/cli/commands.h"
+
+#include "core/base/text.h"
+#include "core/role/classifier.h"
+#include "platform/cli/answer.h"
+#include "platform/cli/sheet_options.h"
+#include "platform/cli/sheet_text.h"
+#include "platform/cli/student_choice.h"
+#include "platform/cli/vault_rows.h"
+#include "platform/session/acts.h"
+#include "sync/merge/bounds.h"
+#include "sync/trust/policy.h"
+
+#include <algorithm>
+
+namespace peelpack::cli {
+namespace {
+
+constexpr std::size_t shortDigits = 8;
+
+std::string shortOf(const keys::Id& id)
+{
+    return keys::hex(id.view()).substr(0, shortDigits);
+}
+
+/// Opens the vault, finds every sheet named, and lets `act` write about each.
+template <class Act>
+base::Result<Answer> onSheets(const Arguments& arguments, const std::string& done, const Act& act)
+{
+    base::Result<OpenedVault> opened = openVault(arguments);
+    if (!opened) {
+        return opened.error();
+    }
+    session::Session& session = *opened.value().session;
+    const std::string reason = typed(arguments, "reason");
+    warnOfIdentifiers({reason});
+    std::vector<session::SheetPlace> places;
+    for (const std::string& name : arguments.operands) {
+        const base::Result<session::SheetPlace> place = chosenSheet(session, arguments, name);
+        if (!place) {
+            return place.error();
+        }
+        places.push_back(place.value());
+    }
+    Answer answer;
+    answer.json["sheets"] = nlohmann::ordered_json::array();
+    for (const session::SheetPlace& place : places) {
+        const base::Result<journal::Position> written = act(session, place, reason);
+        if (!written) {
+            return base::Error{written.error().code, "Sheet " + shortOf(place.sheet) + ": " + written.error().sentence};
+        }
+        answer.json["sheets"].push_back(
+            {{"sheet", shortOf(place.sheet)}, {"entry", keys::hex(written.value().hash.view())}});
+        answer.text += done + " sheet " + shortOf(place.sheet) + ".\n";
+    }
+    return answer;
+}
+
+base::Result<Answer> initial(const Arguments& arguments)
+{
+    return onSheets(arguments, "Initialed",
+                    [&](session::Session& session, const session::SheetPlace& place, const std::string& reason) {
+                        return session::initialSheet(session, place, arguments.has("confirmed"), reason);
+                    });
+}
+
+base::Result<Answer> returnSheets(const Arguments& arguments)
+{
+    return onSheets(arguments, "Returned",
+                    [&](session::Session& session, const session::SheetPlace& place, const std::string& reason) {
+                        return session::returnSheet(session, place, reason);
+                    });
+}
+
+base::Result<Answer> voidSheets(const Arguments& arguments)
+{
+    return onSheets(arguments, "Voided",
+                    [&](session::Session& session, const session::SheetPlace& place, const std::string& reason) {
+                        return session::voidSheet(session, place, reason);
+                    });
+}
+
+base::Result<Answer> refile(const Arguments& arguments)
+{
+    return onSheets(arguments, "Re-filed",
+                    [&](session::Session& session, const session::SheetPlace& place,
+                        const std::string& reason) -> base::Result<journal::Position> {
+                        const auto choices = choicesFrom(arguments, place.record.content.procedures.size());
+                        return choices ? session::refileSheet(session, place, choices.value(), reason)
+                                       : base::Result<journal::Position>(choices.error());
+                    });
+}
+
+base::Result<Answer> amend(const Arguments& arguments)
+{
+    return onSheets(arguments, "Amended",
+                    [&](session::Session& session, const session::SheetPlace& place,
+                        const std::string& reason) -> base::Result<journal::Position> {
+                        session::SheetChange change;
+                        auto marks = marksFrom(arguments);
+                        const auto head = headFrom(arguments, session::headOf(place.record.content.head));
+                        if (!marks || !head) {
+                            return marks ? head.error() : marks.error();
+                        }
+                        change.marks = std::move(marks).value();
+                        change.procedures = proceduresFrom(arguments, {});
+                        if (changesHead(arguments)) {
+                            change.head = head.value();
+                        }
+                        return session::amendSheet(session, place, change, reason);
+                    });
+}
+
+base::Result<Answer> acceptReview(const Arguments& arguments)
+{
+    std::optional<sheet::Skill> skill;
+    if (const auto name = arguments.value("skill")) {
+        skill = sheet::skillFromColumn(*name);
+        if (!skill) {
+            return base::Error{base::ErrorCode::BadUsage, "There is no skill of that name."};
+        }
+    }
+    return onSheets(arguments, "Accepted the review of",
+                    [&](session::Session& session, const session::SheetPlace& place, const std::string& reason) {
+                        return session::acceptReview(session, place, skill, reason);
+                    });
+}
+
+/// Why an instructor should look at a sheet before initialing it; empty: nothing stands out.
+std::vector<std::string> questionsOf(const record::SheetRecord& sheet)
+{
+    std::vector<std::string> questions;
+    for (const record::Review& review : sheet.reviews) {
+        if (review.answer == record::Review::Answer::Pending) {
+            questions.push_back("The student asks for a review of \"" + std::string(sheet::label(review.asked.skill)) +
+                                "\".");
+        }
+    }
+    for (const record::DisputedMark& mark : sheet.disputed) {
+        if (!mark.settled) {
+            questions.push_back("Two signers differ on \"" + std::string(sheet::label(mark.skill)) + "\".");
+        }
+    }
+    if (sheet.unsignedVersion) {
+        questions.emplace_back("The student changed the sheet after it was signed.");
+    }
+    if (sheet.changedAfterInitial) {
+        questions.emplace_back("Something came after it was initialed.");
+    }
+    if (sheet.withdrawal && !sheet.withdrawal->stands && !sheet.withdrawal->answered) {
+        questions.emplace_back("The student asks to take it back.");
+    }
+    if (sheet.initial && sheet.initial->onlyByAttester) {
+        questions.emplace_back("It is initialed only by who attested it.");
+    }
+    const bool weak = sheet.strength == sheet::Strength::CardNew || sheet.strength == sheet::Strength::Drawn ||
+                      sheet.strength == sheet::Strength::Paper;
+    if (weak) {
+        questions.push_back("The signature is weak (" + std::string(sheet::id(sheet.strength)) +
+                            "): confirm it with the preceptor.");
+    }
+    for (const record::HandOverEnded& ended : sheet.handOversEnded) {
+        if (ended.wrongTries > 0) {
+            questions.emplace_back("A wrong PIN was tried for it.");
+        }
+    }
+    const bool beside = std::any_of(sheet.history.begin(), sheet.history.end(), [](const record::HistoryLine& line) {
+        return line.weight == record::Weight::Beside;
+    });
+    if (beside) {
+        questions.emplace_back(
+            "Two instructors acted on it apart; one action is in force, the other stands beside it.");
+    }
+    for (const role::Question& question :
+         role::questions(sheet.content.marks.marks, sheet.content.head.canceled, false)) {
+        questions.push_back(question.sentence);
+    }
+    return questions;
+}
+
+/// What an instructor still has to do with a sheet.
+bool waits(const record::SheetRecord& sheet)
+{
+    switch (sheet.standing) {
+    case record::SheetStanding::Signed:
+    case record::SheetStanding::Amended:
+        return true;
+    case record::SheetStanding::Initialed:
+        return sheet.changedAfterInitial || (sheet.initial && sheet.initial->onlyByAttester);
+    default:
+        return std::any_of(sheet.reviews.begin(), sheet.reviews.end(), [](const record::Review& review) {
+            return review.answer == record::Review::Answer::Pending;
+        });
+    }
+}
+
+base::Result<Answer> queue(const Arguments& arguments)
+{
+    base::Result<OpenedVault> opened = openVault(arguments);
+    if (!opened) {
+        return opened.error();
+    }
+    const session::Session& session = *opened.value().session;
+    const base::Result<std::vector<keys::Id>> students = chosenStudents(session, arguments);
+    if (!students) {
+        return students.error();
+    }
+    Answer answer;
+    answer.json["students"] = nlohmann::ordered_json::array();
+    std::size_t count = 0;
+    for (const keys::Id& id : students.value()) {
+        const record::StudentRecord student = session.recordOf(id);
+        const record::ShortNames names = record::shortNames(student);
+        nlohmann::ordered_json list = nlohmann::ordered_json::array();
+        std::string lines;
+        for (const record::SheetRecord& sheet : student.sheets) {
+            if (!waits(sheet)) {
+                continue;
+            }
+            ++count;
+            const std::vector<std::string> questions = questionsOf(sheet);
+            const std::string& name = names.sheets.at(sheet.id);
+            lines += sheetLine(sheet, name);
+            for (const std::string& question : questions) {
+                lines += "      to check: " + question + "\n";
+            }
+            nlohmann::ordered_json json = sheetJson(sheet, name, false);
+            json["questions"] = questions;
+            list.push_back(std::move(json));
+        }
+        nlohmann::ordered_json times = nlohmann::ordered_json::array();
+        for (const auto& [feedId, feed] : session.ledger().feeds()) {
+            if (feedId.stream != id) {
+                continue;
+            }
+            for (const merge::TimeQuestion& question :
+                 merge::timeQuestions(session.authority(), session.ledger(), feedId)) {
+                const std::string when = timeInWords({question.claimed.seconds, question.claimed.zone});
+                times.push_back(
+                    {{"entry", question.entry.seq}, {"claimed", when}, {"question", merge::sentence(question.sort)}});
+                lines += "  entry " + std::to_string(question.entry.seq) + ", said to be of " + when +
+                         "\n      to check: " + std::string(merge::sentence(question.sort)) + "\n";
+            }
+        }
+        if (!lines.empty()) {
+            answer.text += nameOf(session, student) + "\n" + lines;
+            answer.json["students"].push_back(
+                {{"student", nameOf(session, student)}, {"sheets", list}, {"times", times}});
+        }
+    }
+    answer.text += count == 0 ? "No sheet waits.\n" : base::counted(count, "sheet waits", "sheets wait") + ".\n";
+    return answer;
+}
+
+/// The entry whose hash begins so, in the students' streams.
+base::Result<journal::Position> entryNamed(const session::Session& session, const std::string& digits)
+{
+    std::optional<journal::Position> found;
+    std::size_t count = 0;
+    for (const auto& [id, feed] : session.ledger().feeds()) {
+        journal::eachEntry(feed, nullptr, [&](const journal::Decoded& entry) {
+            if (keys::hex(entry.position.hash.view()).starts_with(digits)) {
+                found = entry.position;
+                ++count;
+            }
+        });
+    }
+    constexpr std::size_t leastDigits = 8;
+    if (count != 1 || digits.size() < leastDigits) {
+        return base::Error{base::ErrorCode::NotFound,
+                           "Name one entry by at least 8 digits of its hash; \"sheet show --json\" lists them."};
+    }
+    return *found;
+}
+
+base::Result<Answer> admit(const Arguments& arguments)
+{
+    const std::string reason = typed(arguments, "reason");
+    if (reason.empty()) {
+        return base::Error{base::ErrorCode::BadUsage, "Why? Give --reason; it stays in the journal."};
+    }
+    base::Result<OpenedVault> opened = openVault(arguments);
+    if (!opened) {
+        return opened.error();
+    }
+    session::Session& session = *opened.value().session;
+    if (!session.isStaff()) {
+        return base::Error{base::ErrorCode::BadValue, "Only an instructor or the director can admit an entry."};
+    }
+    const base::Result<journal::Position> entry = entryNamed(session, arguments.operands.front());
+    if (!entry) {
+        return entry.error();
+    }
+    const base::Result<journal::Position> written =
+        session.append(entry.value().feed.stream, journal::Admit{entry.value(), reason});
+    if (!written) {
+        return written.error();
+    }
+    Answer answer;
+    answer.json = {{"admitted", keys::hex(entry.value().hash.view())}};
+    answer.text = "Admitted: it counts from now on.\n";
+    return answer;
+}
+
+base::Result<Answer> complete(const Arguments& arguments)
+{
+    base::Result<OpenedVault> opened = openVault(arguments);
+    if (!opened) {
+        return opened.error();
+    }
+    session::Session& session = *opened.value().session;
+    if (session.role() != journal::Role::Director) {
+        return base::Error{base::ErrorCode::BadValue, "Only the director decides who has met the requirements."};
+    }
+    const session::Directory directory(session);
+    const base::Result<const session::Person*> student =
+        directory.findPerson(arguments.operands.front(), journal::Role::Student);
+    if (!student) {
+        return student.error();
+    }
+    const auto policy = trust::policyInForce(session.authority(), session.ledger().feeds());
+    if (!policy) {
+        return base::Error{base::ErrorCode::NotFound, "No rules are in force."};
+    }
+    const base::Result<bool> met = initialedTallyIsComplete(session, student.value()->id, policy->policy, arguments);
+    if (!met) {
+        return met.error();
+    }
+    if (!met.value()) {
+        Answer answer;
+        answer.json = {{"complete", false}};
+        answer.text = "Not complete: the tally of initialed cases is short under the set in force.\n";
+        answer.code = AnswerIsNo;
+        return answer;
+    }
+    std::optional<journal::Position> head;
+    for (const session::GrantedDevice& device : student.value()->devices) {
+        const journal::Feed* feed = session.ledger().feed({device.key, student.value()->id});
+        if (feed != nullptr && feed->count() > 0 && (!head || feed->count() > head->seq + 1)) {
+            head = journal::Position{feed->id(), feed->count() - 1, feed->head().hash};
+        }
+    }
+    if (!head) {
+        return base::Error{base::ErrorCode::NotFound, "Nothing of this student is here."};
+    }
+    const base::Result<journal::Position> written = session.append(
+        student.value()->id, journal::Complete{policy->policy.requirementSet, policy->policy.setDigest, *head});
+    if (!written) {
+        return written.error();
+    }
+    Answer answer;
+    answer.json = {{"complete", true}, {"requirementSet", policy->policy.requirementSet}};
+    answer.text = "Complete under " + policy->policy.requirementSet + ", as initialed.\n";
+    return answer;
+}
+
+std::vector<OptionSpec> actOptions(std::vector<OptionSpec> options)
+{
+    options.push_back({"reason", "TEXT", "why; it stays beside the sheet"});
+    const std::vector<OptionSpec> students = studentOptions();
+    options.insert(options.end(), students.begin(), students.end());
+    return withVaultOptions(std::move(options));
+}
+
+std::vector<OptionSpec> amendOptions()
+{
+    std::vector<OptionSpec> options = markOptions();
+    const std::vector<OptionSpec> head = headOptions();
+    options.insert(options.end(), head.begin(), head.end());
+    return actOptions(std::move(options));
+}
+
+} // namespace
+
+std::vector<Command> instructorCommands()
+{
+    return {
+        {{"queue",
+          "What waits for an instructor, with what to check about each sheet.",
+          {},
+          withVaultOptions(studentOptions()),
+          "peelpack queue --class \"Spring class\"\n  sheets to check, questions below each"},
+         [](const Arguments& arguments) { return give(arguments, queue(arguments)); }},
+        {{"initial",
+          "Initial sheets after checking them. With a reason it also answers a review that is not accepted.",
+          {"SHEET..."},
+          actOptions({{"confirmed", "", "the signature was confirmed with the preceptor"}}),
+          "peelpack initial 3f2a90c1 88b1d0e2\n  initials two sheets"},
+         [](const Arguments& arguments) { return give(arguments, initial(arguments)); }},
+        {{"return",
+          "Give sheets back to the student with a question.",
+          {"SHEET..."},
+          actOptions({}),
+          "peelpack return 3f2a90c1 --reason \"which hernia, and with mesh?\"\n  it counts again once it is answered"},
+         [](const Arguments& arguments) { return give(arguments, returnSheets(arguments)); }},
+        {{"accept",
+          "Accept a student's request for a review of a mark.",
+          {"SHEET..."},
+          actOptions({{"skill", "SKILL", "which mark, when several were asked for"}}),
+          "peelpack accept 3f2a90c1 --skill pass --reason \"confirmed with the preceptor\"\n  the mark is changed; the "
+          "preceptor's stays visible"},
+         [](const Arguments& arguments) { return give(arguments, acceptReview(arguments)); }},
+        {{"amend",
+          "Change marks, head or procedures of a sheet. What was signed stays visible beside it.",
+          {"SHEET..."},
+          amendOptions(),
+          "peelpack amend 3f2a90c1 --mark technique=N --reason \"break in technique, told by the "
+          "preceptor\"\n  initial it afterwards"},
+         [](const Arguments& arguments) { return give(arguments, amend(arguments)); }},
+        {{"refile",
+          "File a sheet's procedures under other categories.",
+          {"SHEET..."},
+          actOptions(choiceOptions()),
+          "peelpack refile 3f2a90c1 --under general --reason \"hernia, not plastics\"\n  the student's choice stays "
+          "visible"},
+         [](const Arguments& arguments) { return give(arguments, refile(arguments)); }},
+        {{"void",
+          "Take a sheet out of the count for good. It stays visible.",
+          {"SHEET..."},
+          actOptions({}),
+          "peelpack void 3f2a90c1 --reason \"the preceptor did not sign this\"\n  nothing more can be done with it"},
+         [](const Arguments& arguments) { return give(arguments, voidSheets(arguments)); }},
+        {{"admit",
+          "Let one entry count that is aside (after a split, or from a device that was ended).",
+          {"ENTRY"},
+          withVaultOptions({{"reason", "TEXT", "why"}}),
+          "peelpack admit 7be01c44 --reason \"checked with the student\"\n  one entry at a time"},
+         [](const Arguments& arguments) { return give(arguments, admit(arguments)); }},
+        {{"complete",
+          "Say that a student has met the requirements, as the director; only when the tally of initialed cases "
+          "is complete.",
+          {"NAME|ID"},
+          withVaultOptions({catalogueOption()}),
+          "peelpack complete \"Ines Duarte\"\n  exit 1 and nothing written while it is short"},
+         [](const Arguments& arguments) { return give(arguments, complete(arguments)); }},
+    };
+}
+
+} // namespace peelpack::cli

@@ -1,0 +1,26 @@
+#pragma once
+
+#include "platform/cli/case_file.h"
+#include "platform/session/sheets.h"
+
+#include <string>
+#include <vector>
+
+namespace peelpack::cli {
+
+/// True when a file is a vault and not a table.
+bool isVaultFile(const std::string& file);
+
+/// The sheets of a vault as a case-sheet file's text, so that a vault and a file are counted by the same path. What the
+/// policy in force does not accept is not attested there.
+base::Result<std::string> caseSheetText(const session::Session& session, const catalogue::Catalogue& catalogue,
+                                        const std::vector<keys::Id>& students);
+
+/// Unlocks the vault that the first operand names and reads its sheets: the student's own, or all students'.
+base::Result<CaseInput> readVaultCases(const Arguments& arguments, const catalogue::Catalogue& catalogue);
+
+/// Whether a student's initialed cases are complete under the set of a policy. BadValue when that set is not at hand.
+base::Result<bool> initialedTallyIsComplete(const session::Session& session, const keys::Id& student,
+                                            const journal::Policy& policy, const Arguments& arguments);
+
+} // namespace peelpack::cli
