@@ -274,8 +274,11 @@ Result<const keys::DeviceKey*> SqliteVault::device()
     return &*m_device;
 }
 
-Result<bool> SqliteVault::makeMark()
+Result<bool> SqliteVault::makeMissingMark()
 {
+    if (m_mark) {
+        return true;
+    }
     Result<keys::Secret> made = m_marks.make(id(), m_file, m_random);
     if (!made) {
         return made.error();
@@ -286,8 +289,8 @@ Result<bool> SqliteVault::makeMark()
 
 Result<bool> SqliteVault::renewDevice()
 {
-    if (!m_mark) {
-        return noMark;
+    if (const Result<bool> there = makeMissingMark(); !there) {
+        return there;
     }
     return m_database->transaction([&] { return writeDevice(keys::newDeviceSeeds(m_random)); });
 }
@@ -307,12 +310,8 @@ Result<bool> SqliteVault::changeSecret(SecretKind kind, keys::ByteView secret)
     if (const Result<bool> strong = checkNewSecret(kind, text); !strong) {
         return strong;
     }
-    const Result<Slot> old = slotFor(*m_database, false);
-    const bool foreignMark = !m_mark || !device().ok();
-    if (foreignMark) {
-        if (const Result<bool> made = makeMark(); !made) {
-            return made;
-        }
+    if (const Result<bool> there = makeMissingMark(); !there) {
+        return there;
     }
     const Result<Slot> slot = wrapUnderSecret(kind, id(), secret, *m_mark, m_sealer.dataKey(), m_random);
     if (!slot) {
