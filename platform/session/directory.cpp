@@ -52,8 +52,7 @@ bool isRevoked(const trust::Authority& authority, const Session& session, const 
     const journal::FeedId feed{device, stream};
     const journal::Feed* held = session.ledger().feed(feed);
     const std::uint32_t count = held == nullptr ? 0 : held->count();
-    const std::uint32_t accepted = authority.revokedFrom(feed);
-    return accepted <= count && accepted != std::numeric_limits<std::uint32_t>::max();
+    return authority.revokedFrom(feed) <= count;
 }
 
 } // namespace

@@ -60,7 +60,8 @@ public:
 
     /// Entries of the feed below this position are neither revoked nor past a fork.
     [[nodiscard]] std::uint32_t limit(const journal::FeedId& feed) const;
-    /// Entries of the feed below this position are not revoked, whether it forked or not.
+    /// Entries of the feed below this position are not revoked, whether or not the feed forked; the largest number when
+    /// nobody revoked anything of it.
     [[nodiscard]] std::uint32_t revokedFrom(const journal::FeedId& feed) const;
 
     [[nodiscard]] const std::vector<ReceiptRecord>& receipts() const { return m_receipts; }
