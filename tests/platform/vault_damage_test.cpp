@@ -220,7 +220,7 @@ TEST_CASE("A row whose number claims billions of rows before it takes no time an
 
 TEST_CASE("A page of zeros takes only its own rows, by name", "[vault][damage]")
 {
-    FilledVault vault(20);
+    FilledVault vault(60);
     constexpr std::size_t pageBytes = 8192;
     REQUIRE(vault.bytes.size() % pageBytes == 0);
     const std::vector<RowPlace> rows = vault.rows();
