@@ -89,9 +89,9 @@ struct LedgerFold {
             const auto seq = static_cast<std::uint32_t>(run.from + i);
             keys::readSoon(run.entries[std::min(i + entriesAhead, run.entries.size() - 1)]);
             const journal::Offer offer{seq, run.entries[i], after};
-            journal::Applied applied =
-                verifiedBefore ? journal::applyKept(std::move(place->second), ledger.m_program, offer)
-                               : journal::apply(std::move(place->second), ledger.m_program, offer, usable);
+            journal::Applied applied = verifiedBefore
+                                           ? journal::applyKept(std::move(place->second), ledger.m_program, offer)
+                                           : journal::apply(std::move(place->second), ledger.m_program, offer, usable);
             place->second = std::move(applied.feed);
             if (!kept) {
                 after = applied.link;
