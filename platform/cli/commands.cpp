@@ -11,7 +11,8 @@ namespace {
 
 std::vector<Command> allCommands()
 {
-    std::vector<Command> commands{roleCommand(), tallyCommand(), findCommand(), checkCommand(), demoCommand()};
+    std::vector<Command> commands{roleCommand(),  tallyCommand(), findCommand(),
+                                  checkCommand(), demoCommand(),  queueCommand()};
     for (const std::vector<Command>& group :
          {programCommands(), enrollCommands(), sheetCommands(), signCommands(), preceptorCommands(), exchangeCommands(),
           instructorCommands(), vaultCommands()}) {

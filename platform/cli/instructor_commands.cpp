@@ -1,14 +1,11 @@
 #include "platform/cli/commands.h"
 
 #include "core/base/text.h"
-#include "core/role/classifier.h"
 #include "platform/cli/answer.h"
 #include "platform/cli/sheet_options.h"
-#include "platform/cli/sheet_text.h"
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_rows.h"
 #include "platform/session/acts.h"
-#include "sync/merge/bounds.h"
 #include "sync/trust/policy.h"
 
 #include <algorithm>
@@ -124,132 +121,6 @@ base::Result<Answer> acceptReview(const Arguments& arguments)
                     [&](session::Session& session, const session::SheetPlace& place, const std::string& reason) {
                         return session::acceptReview(session, place, skill, reason);
                     });
-}
-
-/// Why an instructor should look at a sheet before initialing it; empty: nothing stands out.
-std::vector<std::string> questionsOf(const record::SheetRecord& sheet)
-{
-    std::vector<std::string> questions;
-    for (const record::Review& review : sheet.reviews) {
-        if (review.answer == record::Review::Answer::Pending) {
-            questions.push_back("The student asks for a review of \"" + std::string(sheet::label(review.asked.skill)) +
-                                "\".");
-        }
-    }
-    for (const record::DisputedMark& mark : sheet.disputed) {
-        if (!mark.settled) {
-            questions.push_back("Two signers differ on \"" + std::string(sheet::label(mark.skill)) + "\".");
-        }
-    }
-    if (sheet.unsignedVersion) {
-        questions.emplace_back("The student changed the sheet after it was signed.");
-    }
-    if (sheet.changedAfterInitial) {
-        questions.emplace_back("Something came after it was initialed.");
-    }
-    if (sheet.withdrawal && !sheet.withdrawal->stands && !sheet.withdrawal->answered) {
-        questions.emplace_back("The student asks to take it back.");
-    }
-    if (sheet.initial && sheet.initial->onlyByAttester) {
-        questions.emplace_back("It is initialed only by who attested it.");
-    }
-    const bool weak = sheet.strength == sheet::Strength::CardNew || sheet.strength == sheet::Strength::Drawn ||
-                      sheet.strength == sheet::Strength::Paper;
-    if (weak) {
-        questions.push_back("The signature is weak (" + std::string(sheet::id(sheet.strength)) +
-                            "): confirm it with the preceptor.");
-    }
-    for (const record::HandOverEnded& ended : sheet.handOversEnded) {
-        if (ended.wrongTries > 0) {
-            questions.emplace_back("A wrong PIN was tried for it.");
-        }
-    }
-    const bool beside = std::any_of(sheet.history.begin(), sheet.history.end(), [](const record::HistoryLine& line) {
-        return line.weight == record::Weight::Beside;
-    });
-    if (beside) {
-        questions.emplace_back(
-            "Two instructors acted on it apart; one action is in force, the other stands beside it.");
-    }
-    for (const role::Question& question :
-         role::questions(sheet.content.marks.marks, sheet.content.head.canceled, false)) {
-        questions.push_back(question.sentence);
-    }
-    return questions;
-}
-
-/// What an instructor still has to do with a sheet.
-bool waits(const record::SheetRecord& sheet)
-{
-    switch (sheet.standing) {
-    case record::SheetStanding::Signed:
-    case record::SheetStanding::Amended:
-        return true;
-    case record::SheetStanding::Initialed:
-        return sheet.changedAfterInitial || (sheet.initial && sheet.initial->onlyByAttester);
-    default:
-        return std::any_of(sheet.reviews.begin(), sheet.reviews.end(), [](const record::Review& review) {
-            return review.answer == record::Review::Answer::Pending;
-        });
-    }
-}
-
-base::Result<Answer> queue(const Arguments& arguments)
-{
-    base::Result<OpenedVault> opened = openVault(arguments);
-    if (!opened) {
-        return opened.error();
-    }
-    const session::Session& session = *opened.value().session;
-    const base::Result<std::vector<keys::Id>> students = chosenStudents(session, arguments);
-    if (!students) {
-        return students.error();
-    }
-    Answer answer;
-    answer.json["students"] = nlohmann::ordered_json::array();
-    std::size_t count = 0;
-    for (const keys::Id& id : students.value()) {
-        const record::StudentRecord student = session.recordOf(id);
-        const record::ShortNames names = record::shortNames(student);
-        nlohmann::ordered_json list = nlohmann::ordered_json::array();
-        std::string lines;
-        for (const record::SheetRecord& sheet : student.sheets) {
-            if (!waits(sheet)) {
-                continue;
-            }
-            ++count;
-            const std::vector<std::string> questions = questionsOf(sheet);
-            const std::string& name = names.sheets.at(sheet.id);
-            lines += sheetLine(sheet, name);
-            for (const std::string& question : questions) {
-                lines += "      to check: " + question + "\n";
-            }
-            nlohmann::ordered_json json = sheetJson(sheet, name, false);
-            json["questions"] = questions;
-            list.push_back(std::move(json));
-        }
-        nlohmann::ordered_json times = nlohmann::ordered_json::array();
-        for (const auto& [feedId, feed] : session.ledger().feeds()) {
-            if (feedId.stream != id) {
-                continue;
-            }
-            for (const merge::TimeQuestion& question :
-                 merge::timeQuestions(session.authority(), session.ledger(), feedId)) {
-                const std::string when = timeInWords({question.claimed.seconds, question.claimed.zone});
-                times.push_back(
-                    {{"entry", question.entry.seq}, {"claimed", when}, {"question", merge::sentence(question.sort)}});
-                lines += "  entry " + std::to_string(question.entry.seq) + ", said to be of " + when +
-                         "\n      to check: " + std::string(merge::sentence(question.sort)) + "\n";
-            }
-        }
-        if (!lines.empty()) {
-            answer.text += nameOf(session, student) + "\n" + lines;
-            answer.json["students"].push_back(
-                {{"student", nameOf(session, student)}, {"sheets", list}, {"times", times}});
-        }
-    }
-    answer.text += count == 0 ? "No sheet waits.\n" : base::counted(count, "sheet waits", "sheets wait") + ".\n";
-    return answer;
 }
 
 /// The entry whose hash begins so, in the students' streams.
@@ -375,12 +246,6 @@ std::vector<OptionSpec> amendOptions()
 std::vector<Command> instructorCommands()
 {
     return {
-        {{"queue",
-          "What waits for an instructor, with what to check about each sheet.",
-          {},
-          withVaultOptions(studentOptions()),
-          "peelpack queue --class \"Spring class\"\n  sheets to check, questions below each"},
-         [](const Arguments& arguments) { return give(arguments, queue(arguments)); }},
         {{"initial",
           "Initial sheets after checking them. With a reason it also answers a review that is not accepted.",
           {"SHEET..."},
