@@ -1,5 +1,6 @@
 #!/usr/bin/env bash
-# Installs what is missing, builds Peelpack, makes the invented demo program and tallies its spring class.
+# Installs what is missing, builds Peelpack, plays one case through all three people on real vaults, makes the invented demo
+# program and tallies its spring class.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 # shellcheck source=platform/packages.sh
@@ -7,6 +8,8 @@ source platform/packages.sh
 
 install_missing "${peelpack_build_packages[@]}"
 build_into build -DPEELPACK_TESTS=OFF
+say "One case, from the student to the instructor (in build/one-case)"
+bash platform/one_case.sh build/one-case
 say "Making the demo program in build/demo"
 rm -rf build/demo
 build/bin/peelpack demo build/demo

@@ -36,6 +36,8 @@ std::vector<Command> instructorCommands();
 /// The vault's own secrets.
 std::vector<Command> vaultCommands();
 Command checkCommand();
+/// What waits for an instructor.
+Command queueCommand();
 
 /// Finds the command that the first word names, reads the rest, runs it. `words` without the program's name.
 int runCommandLine(const std::vector<std::string>& words);

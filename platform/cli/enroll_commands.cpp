@@ -71,11 +71,11 @@ base::Result<Answer> join(const Arguments& arguments)
     if (!out) {
         return base::Error{base::ErrorCode::BadUsage, "Where shall the reply go? Give --out FILE."};
     }
-    const base::Result<keys::Bytes> code = readBytes(arguments.operands.front(), mostCodeBytes);
+    const base::Result<keys::Secret> code = readSecretFile(arguments.operands.front());
     if (!code) {
         return code.error();
     }
-    const base::Result<keys::Invitation> invitation = keys::Invitation::fromCode(code.value());
+    const base::Result<keys::Invitation> invitation = keys::Invitation::fromCode(code.value().view());
     if (!invitation) {
         return invitation.error();
     }

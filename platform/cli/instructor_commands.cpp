@@ -30,7 +30,9 @@ base::Result<Answer> onSheets(const Arguments& arguments, const std::string& don
     }
     session::Session& session = *opened.value().session;
     const std::string reason = typed(arguments, "reason");
-    warnOfIdentifiers({reason});
+    if (const base::Result<bool> clean = screened(arguments, {reason}); !clean) {
+        return clean.error();
+    }
     std::vector<session::SheetPlace> places;
     for (const std::string& name : arguments.operands) {
         const base::Result<session::SheetPlace> place = chosenSheet(session, arguments, name);
@@ -228,6 +230,7 @@ base::Result<Answer> complete(const Arguments& arguments)
 std::vector<OptionSpec> actOptions(std::vector<OptionSpec> options)
 {
     options.push_back({"reason", "TEXT", "why; it stays beside the sheet"});
+    options.push_back(checkedOption());
     const std::vector<OptionSpec> students = studentOptions();
     options.insert(options.end(), students.begin(), students.end());
     return withVaultOptions(std::move(options));

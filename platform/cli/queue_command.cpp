@@ -6,7 +6,10 @@
 #include "platform/cli/sheet_text.h"
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
+<<<<<<< HEAD
 #include "platform/session/repudiations.h"
+=======
+>>>>>>> main
 #include "sync/merge/bounds.h"
 
 #include <algorithm>
@@ -14,6 +17,7 @@
 namespace peelpack::cli {
 namespace {
 
+<<<<<<< HEAD
 /// Why an instructor should look at a sheet before initialing it; empty: nothing stands out.
 std::vector<std::string> questionsOf(const record::SheetRecord& sheet, bool repudiated)
 {
@@ -21,6 +25,14 @@ std::vector<std::string> questionsOf(const record::SheetRecord& sheet, bool repu
     if (repudiated) {
         questions.emplace_back("The preceptor says that a signature on it is not theirs.");
     }
+=======
+constexpr std::size_t shortDigits = 8;
+
+/// Why an instructor should look at a sheet before initialing it; empty: nothing stands out.
+std::vector<std::string> questionsOf(const record::SheetRecord& sheet)
+{
+    std::vector<std::string> questions;
+>>>>>>> main
     for (const record::Review& review : sheet.reviews) {
         if (review.answer == record::Review::Answer::Pending) {
             questions.push_back("The student asks for a review of \"" + std::string(sheet::label(review.asked.skill)) +
@@ -50,10 +62,19 @@ std::vector<std::string> questionsOf(const record::SheetRecord& sheet, bool repu
         questions.push_back("The signature is weak (" + std::string(sheet::id(sheet.strength)) +
                             "): confirm it with the preceptor.");
     }
+<<<<<<< HEAD
     for (const record::HandOverEnded& ended : sheet.handOversEnded) {
         if (ended.wrongTries > 0) {
             questions.emplace_back("A wrong PIN was tried for it.");
         }
+=======
+    std::size_t wrongTries = 0;
+    for (const record::HandOverEnded& ended : sheet.handOversEnded) {
+        wrongTries += ended.wrongTries;
+    }
+    if (wrongTries > 0) {
+        questions.push_back("A wrong PIN was tried for it, " + base::counted(wrongTries, "time", "times") + ".");
+>>>>>>> main
     }
     const bool beside = std::any_of(sheet.history.begin(), sheet.history.end(), [](const record::HistoryLine& line) {
         return line.weight == record::Weight::Beside;
@@ -69,6 +90,19 @@ std::vector<std::string> questionsOf(const record::SheetRecord& sheet, bool repu
     return questions;
 }
 
+<<<<<<< HEAD
+=======
+/// Something about the sheet waits for an instructor's answer.
+bool isAsked(const record::SheetRecord& sheet)
+{
+    const bool review = std::any_of(sheet.reviews.begin(), sheet.reviews.end(), [](const record::Review& asked) {
+        return asked.answer == record::Review::Answer::Pending;
+    });
+    const bool withdrawal = sheet.withdrawal && !sheet.withdrawal->stands && !sheet.withdrawal->answered;
+    return review || withdrawal || sheet.changedAfterInitial || (sheet.initial && sheet.initial->onlyByAttester);
+}
+
+>>>>>>> main
 /// What an instructor still has to do with a sheet.
 bool waits(const record::SheetRecord& sheet)
 {
@@ -76,6 +110,7 @@ bool waits(const record::SheetRecord& sheet)
     case record::SheetStanding::Signed:
     case record::SheetStanding::Amended:
         return true;
+<<<<<<< HEAD
     case record::SheetStanding::Initialed:
         return sheet.changedAfterInitial || (sheet.initial && sheet.initial->onlyByAttester);
     default:
@@ -119,6 +154,72 @@ std::string boundsInWords(const session::Session& session, const merge::Bounds& 
         text += ", received by " + receiver(session, *bounds.before) + " at " + timeOf(*bounds.before);
     }
     return text;
+=======
+    case record::SheetStanding::Void:
+    case record::SheetStanding::Withdrawn:
+        return false;
+    case record::SheetStanding::Open:
+    case record::SheetStanding::Returned:
+    case record::SheetStanding::Initialed:
+        break;
+    }
+    return isAsked(sheet);
+}
+
+/// The sheet that an entry is about; empty when it is about none.
+std::optional<keys::Id> sheetOf(const session::Session& session, const journal::Position& position)
+{
+    const journal::Feed* feed = session.ledger().feed(position.feed);
+    const journal::KeptEntry* kept = feed == nullptr ? nullptr : feed->find(position.seq, position.hash);
+    if (kept == nullptr) {
+        return std::nullopt;
+    }
+    return std::visit(
+        [](const auto& value) -> std::optional<keys::Id> {
+            if constexpr (requires { value.sheet; }) {
+                return value.sheet;
+            } else {
+                return std::nullopt;
+            }
+        },
+        journal::decode(position.feed, position.seq, *kept).payload);
+}
+
+std::string timeOf(const journal::Time& time)
+{
+    return timeInWords({time.seconds, time.zone});
+}
+
+/// What clocks and receipts say that does not fit together, about one student's records.
+void askAboutTimes(const session::Session& session, const keys::Id& student, nlohmann::ordered_json& list,
+                   std::string& lines)
+{
+    for (const auto& [id, feed] : session.ledger().feeds()) {
+        if (id.stream != student) {
+            continue;
+        }
+        for (const merge::TimeQuestion& question : merge::timeQuestions(session.authority(), session.ledger(), id)) {
+            const auto sheet = sheetOf(session, question.entry);
+            const std::string name = sheet ? keys::hex(sheet->view()).substr(0, shortDigits) : std::string();
+            const auto bound = [](const std::optional<trust::ReceiptRecord>& receipt) {
+                return receipt ? timeOf(receipt->time) : std::string();
+            };
+            const std::string after = bound(question.bounds.after);
+            const std::string before = bound(question.bounds.before);
+            list.push_back({{"sheet", name},
+                            {"entry", keys::hex(question.entry.hash.view())},
+                            {"claimed", timeOf(question.claimed)},
+                            {"after", after},
+                            {"before", before},
+                            {"question", merge::sentence(question.sort)}});
+            lines += "  " + (name.empty() ? "entry " + std::to_string(question.entry.seq) : "sheet " + name) +
+                     ", said to be written " + timeOf(question.claimed) +
+                     "\n      to check: " + std::string(merge::sentence(question.sort));
+            lines += after.empty() ? "" : " It came after a receipt of " + after + ".";
+            lines += before.empty() ? "\n" : " It was received by " + before + ".\n";
+        }
+    }
+>>>>>>> main
 }
 
 base::Result<Answer> queue(const Arguments& arguments)
@@ -136,18 +237,29 @@ base::Result<Answer> queue(const Arguments& arguments)
     answer.json["students"] = nlohmann::ordered_json::array();
     std::size_t count = 0;
     for (const keys::Id& id : students.value()) {
+<<<<<<< HEAD
         const std::set<base::EntryHash> repudiations = session::repudiatedIn(session, id);
+=======
+>>>>>>> main
         const record::StudentRecord student = session.recordOf(id);
         const record::ShortNames names = record::shortNames(student);
         nlohmann::ordered_json list = nlohmann::ordered_json::array();
         std::string lines;
         for (const record::SheetRecord& sheet : student.sheets) {
+<<<<<<< HEAD
             const bool repudiated = sheet.standing != record::SheetStanding::Void && isRepudiated(sheet, repudiations);
             if (!repudiated && !waits(sheet)) {
                 continue;
             }
             ++count;
             const std::vector<std::string> questions = questionsOf(sheet, repudiated);
+=======
+            if (!waits(sheet)) {
+                continue;
+            }
+            ++count;
+            const std::vector<std::string> questions = questionsOf(sheet);
+>>>>>>> main
             const std::string& name = names.sheets.at(sheet.id);
             lines += sheetLine(sheet, name);
             for (const std::string& question : questions) {
@@ -158,6 +270,7 @@ base::Result<Answer> queue(const Arguments& arguments)
             list.push_back(std::move(json));
         }
         nlohmann::ordered_json times = nlohmann::ordered_json::array();
+<<<<<<< HEAD
         for (const auto& [feedId, feed] : session.ledger().feeds()) {
             if (feedId.stream != id) {
                 continue;
@@ -175,6 +288,9 @@ base::Result<Answer> queue(const Arguments& arguments)
                          "\n      to check: " + std::string(merge::sentence(question.sort)) + "\n";
             }
         }
+=======
+        askAboutTimes(session, id, times, lines);
+>>>>>>> main
         if (!lines.empty()) {
             answer.text += nameOf(session, student) + "\n" + lines;
             answer.json["students"].push_back(

@@ -60,7 +60,9 @@ base::Result<Answer> openSheets(const Arguments& arguments)
     }
     session::Session& session = *opened.value().session;
     for (const journal::Draft& draft : drafts) {
-        warnOfIdentifiers(textsOf(draft));
+        if (const base::Result<bool> clean = screened(arguments, textsOf(draft)); !clean) {
+            return clean.error();
+        }
     }
     base::Result<std::vector<keys::Id>> sheets = std::vector<keys::Id>();
     if (const auto other = arguments.value("same-operation-as")) {
@@ -129,7 +131,9 @@ base::Result<Answer> changeSheet(const Arguments& arguments)
                           if (!marks.value().empty()) {
                               draft.marks = marks.value();
                           }
-                          warnOfIdentifiers(textsOf(draft));
+                          if (const base::Result<bool> clean = screened(arguments, textsOf(draft)); !clean) {
+                              return clean.error();
+                          }
                           return journal::Payload(journal::HeadChanged{
                               place.sheet, session::idOf(place.record.operation), std::move(draft)});
                       });
@@ -152,7 +156,9 @@ base::Result<std::string> reasonFrom(const Arguments& arguments)
     if (reason.empty()) {
         return base::Error{base::ErrorCode::BadUsage, "Why? Give --reason; it stays in the journal."};
     }
-    warnOfIdentifiers({reason});
+    if (const base::Result<bool> clean = screened(arguments, {reason}); !clean) {
+        return clean.error();
+    }
     return reason;
 }
 
@@ -261,6 +267,7 @@ base::Result<Answer> showSheet(const Arguments& arguments)
 std::vector<OptionSpec> joined(std::vector<OptionSpec> first, const std::vector<OptionSpec>& rest)
 {
     first.insert(first.end(), rest.begin(), rest.end());
+    first.push_back(checkedOption());
     return withVaultOptions(std::move(first));
 }
 

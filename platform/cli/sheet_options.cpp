@@ -211,14 +211,23 @@ base::Result<std::vector<journal::Choice>> choicesFrom(const Arguments& argument
     return choices;
 }
 
-void warnOfIdentifiers(const std::vector<std::string>& texts)
+OptionSpec checkedOption()
+{
+    return {"checked", "", "what looks like a patient identifier was looked at and is none"};
+}
+
+base::Result<bool> screened(const Arguments& arguments, const std::vector<std::string>& texts)
 {
     for (const std::string& text : texts) {
-        for (const sheet::IdentifierHit& hit : sheet::findIdentifiers(text)) {
-            complain("This looks like " + std::string(sheet::inWords(hit.kind)) +
-                     ": no patient identifiers belong on a sheet, and what is written stays.");
+        const std::vector<sheet::IdentifierHit> hits = sheet::findIdentifiers(text);
+        if (!hits.empty() && !arguments.has("checked")) {
+            return base::Error{base::ErrorCode::BadInput,
+                               "This looks like " + std::string(sheet::inWords(hits.front().kind)) +
+                                   ". No patient identifiers belong here, and what is written stays; nothing was "
+                                   "written. If it is none, say so with --checked."};
         }
     }
+    return true;
 }
 
 std::string marksInLetters(const sheet::Marks& marks)

@@ -25,8 +25,10 @@ base::Result<std::vector<journal::SkillMark>> marksFrom(const Arguments& argumen
 /// True when an option that headOptions() lists was given.
 bool changesHead(const Arguments& arguments);
 
-/// Warns on standard error of what looks like a patient identifier; nothing is changed, and the text is not repeated.
-void warnOfIdentifiers(const std::vector<std::string>& texts);
+/// BadInput when something looks like a patient identifier and --checked does not say that it is none: what is written
+/// to a journal stays, so it is asked before. The text is not repeated.
+base::Result<bool> screened(const Arguments& arguments, const std::vector<std::string>& texts);
+OptionSpec checkedOption();
 
 /// "Y", "N", "NA", "" of ten marks, "YYNA..." as one word for a line.
 std::string marksInLetters(const sheet::Marks& marks);

@@ -29,7 +29,9 @@ base::Result<session::SheetMarks> marksOn(const Arguments& arguments, const sess
     }
     session::SheetMarks sheet{place.sheet, proceduresFrom(arguments, place.record.content.procedures), head.value(),
                               marks.value(), typed(arguments, "feedback")};
-    warnOfIdentifiers({sheet.feedback});
+    if (const base::Result<bool> clean = screened(arguments, {sheet.feedback}); !clean) {
+        return clean.error();
+    }
     return sheet;
 }
 
@@ -113,11 +115,11 @@ base::Result<Answer> sign(const Arguments& arguments)
     std::vector<journal::Position> written;
     std::string text;
     if (cardFile) {
-        const base::Result<keys::Bytes> bytes = readBytes(*cardFile, mostCodeBytes);
+        const base::Result<keys::Secret> bytes = readSecretFile(*cardFile);
         if (!bytes) {
             return bytes.error();
         }
-        const base::Result<keys::SigningCard> card = keys::SigningCard::fromCode(bytes.value());
+        const base::Result<keys::SigningCard> card = keys::SigningCard::fromCode(bytes.value().view());
         if (!card) {
             return card.error();
         }
@@ -322,7 +324,9 @@ base::Result<Answer> signRequest(const Arguments& arguments)
     }
     const session::SheetMarks sheet{request.value().sheet, proceduresFrom(arguments, request.value().procedures),
                                     head.value(), marks.value(), typed(arguments, "feedback")};
-    warnOfIdentifiers({sheet.feedback});
+    if (const base::Result<bool> clean = screened(arguments, {sheet.feedback}); !clean) {
+        return clean.error();
+    }
     const session::SignerName signer = signerFrom(arguments);
     const std::string text =
         codeLines(vaultCode) + "Student: " + request.value().studentName + "\n" + readBackText(sheet, signer);
@@ -358,6 +362,7 @@ std::vector<OptionSpec> signingOptions(std::vector<OptionSpec> options)
     options.push_back({"feedback", "TEXT", "the preceptor's feedback"});
     options.push_back({"preceptor", "NAME", "who signs (a known card says it)"});
     options.push_back({"credential", "TEXT", "such as CST or RN"});
+    options.push_back(checkedOption());
     options.push_back({"yes", "", "what is signed was read; do not ask again"});
     return withVaultOptions(std::move(options));
 }

@@ -3,6 +3,7 @@
 #include "core/record/case_rows.h"
 #include "core/sheet/row_writer.h"
 #include "core/tally/tally.h"
+#include "platform/cli/output.h"
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
 #include "platform/files/requirement_json.h"
@@ -23,21 +24,25 @@ bool isVaultFile(const std::string& file)
            opened.read(static_cast<qint64>(start.size())).toStdString() == start;
 }
 
-base::Result<std::string> caseSheetText(const session::Session& session, const catalogue::Catalogue& catalogue,
-                                        const std::vector<keys::Id>& students)
+CaseSheetText caseSheetText(const session::Session& session, const catalogue::Catalogue& catalogue,
+                            const std::vector<keys::Id>& students)
 {
     const record::RowRules rules = session::rowRules(session, catalogue);
-    std::string text = sheet::headerLine();
+    CaseSheetText result{sheet::headerLine(), {}};
     for (const keys::Id& id : students) {
         record::StudentRecord student = session.recordOf(id);
         if (student.name.empty()) {
             student.name = "student " + student.student.hex(8);
         }
         for (const sheet::CaseRow& row : record::caseRows(student, rules)) {
-            text += sheet::rowLine(row);
+            if (row.categories.empty()) {
+                result.notLogged.push_back(row.sheet);
+            } else {
+                result.text += sheet::rowLine(row);
+            }
         }
     }
-    return text;
+    return result;
 }
 
 base::Result<CaseInput> readVaultCases(const Arguments& arguments, const catalogue::Catalogue& catalogue)
@@ -58,12 +63,14 @@ base::Result<CaseInput> readVaultCases(const Arguments& arguments, const catalog
     if (!set || !students) {
         return set ? students.error() : set.error();
     }
-    const base::Result<std::string> text = caseSheetText(session, catalogue, students.value());
-    if (!text) {
-        return text.error();
+    const CaseSheetText sheets = caseSheetText(session, catalogue, students.value());
+    for (const std::string& name : sheets.notLogged) {
+        complain("Sheet " + name +
+                 ": a procedure that is not in the catalogue is not logged yet and not counted; log it with "
+                 "\"sheet log\".");
     }
     sheet::SheetReader reader(catalogue, files::normalized);
-    reader.feed(text.value());
+    reader.feed(sheets.text);
     base::Result<sheet::SheetReader::Reading> reading = reader.finish();
     if (!reading) {
         return reading.error();
@@ -79,12 +86,8 @@ base::Result<bool> initialedTallyIsComplete(const session::Session& session, con
     if (!catalogue || !set) {
         return catalogue ? set.error() : catalogue.error();
     }
-    const base::Result<std::string> text = caseSheetText(session, catalogue.value(), {student});
-    if (!text) {
-        return text.error();
-    }
     sheet::SheetReader reader(catalogue.value(), files::normalized);
-    reader.feed(text.value());
+    reader.feed(caseSheetText(session, catalogue.value(), {student}).text);
     const base::Result<sheet::SheetReader::Reading> reading = reader.finish();
     if (!reading) {
         return reading.error();

@@ -243,6 +243,19 @@ base::Result<journal::Position> takeAnswer(Session& session, const SheetPlace& p
     if (!attestation) {
         return refused(attestation.reason());
     }
+    const journal::Feed* own = session.ledger().feed(feed.value());
+    bool known = false;
+    if (own != nullptr) {
+        const auto wanted = [](std::uint16_t kind) {
+            return kind == static_cast<std::uint16_t>(journal::Kind::Attestation);
+        };
+        journal::eachTrunkEntry(*own, own->count(), wanted, [&](const journal::Decoded& entry) {
+            known = known || std::get<journal::Attestation>(entry.payload) == attestation.value();
+        });
+    }
+    if (known) {
+        return bad("This answer was taken in already.");
+    }
     return session.append(session.person(), attestation.value());
 }
 

@@ -130,6 +130,11 @@ const KeptEntry* Feed::find(std::uint32_t seq, const keys::Hash& hash) const
     return findEntry(m_trunk, 0, seq, [&](const Link& link) { return link.hash == hash; });
 }
 
+bool Feed::holds(std::uint32_t seq, const Link& link) const
+{
+    return findEntry(m_trunk, 0, seq, [&](const Link& held) { return held == link; }) != nullptr;
+}
+
 bool Feed::holdsAny(std::uint32_t seq) const
 {
     return findEntry(m_trunk, 0, seq, [](const Link& /*link*/) { return true; }) != nullptr;
@@ -246,10 +251,7 @@ struct FeedFold {
         }
         prune(result.feed.m_trunk, 0);
         result.verdict = Verdict::Forked;
-        // By the signature too: a modified app can sign one entry in many ways.
-        const KeptEntry* branch =
-            findEntry(result.feed.m_trunk, 0, offer.seq, [&](const Link& link) { return link == result.link; });
-        result.reason = branch != nullptr ? Reason::RecordForked : Reason::BranchNotKept;
+        result.reason = result.feed.holds(offer.seq, result.link) ? Reason::RecordForked : Reason::BranchNotKept;
     }
 };
 

@@ -43,8 +43,10 @@ public:
     /// Where the owner's next entry goes. Only for a feed that is not forked.
     [[nodiscard]] Place next() const { return {m_id, count(), head()}; }
 
-    /// Null when that entry is not held, in the trunk or in any branch.
+    /// Null when no entry of that hash is held, in the trunk or in any branch.
     [[nodiscard]] const KeptEntry* find(std::uint32_t seq, const keys::Hash& hash) const;
+    /// True when exactly this entry is held. A modified app can sign one entry in many ways: same hash, other signature.
+    [[nodiscard]] bool holds(std::uint32_t seq, const Link& link) const;
     /// True when some entry is held at `seq`.
     [[nodiscard]] bool holdsAny(std::uint32_t seq) const;
     /// Evidence of every fork, from what is held.

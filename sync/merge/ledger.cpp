@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <set>
 
 namespace peelpack::merge {
 
@@ -28,11 +29,29 @@ trust::Authority Ledger::authority() const
     return trust::Authority::workOut(m_program, m_certificates, m_feeds);
 }
 
+namespace {
+
+/// One wrong link makes every later one wrong, and the device has signed the last.
+bool headsHold(const journal::Feed& feed)
+{
+    bool hold = true;
+    feed.eachSegment([&](std::uint32_t from, const journal::Segment& segment) {
+        if (segment.branches.empty() && !segment.entries.empty()) {
+            const auto seq = static_cast<std::uint32_t>(from + segment.entries.size() - 1);
+            hold = hold && journal::verifyHead(feed.id(), seq, segment.entries.back().link);
+        }
+    });
+    return hold;
+}
+
+} // namespace
+
 /// The steps of take(), which alone may change a ledger.
 struct LedgerFold {
     Ledger ledger;
     TakeReport report;
     bool verifiedBefore = false;
+    bool kept = false; ///< in order of arrival, where a branch may go on after another's entry
 
     Reason takeCertificates(const std::vector<keys::ByteView>& certificates)
     {
@@ -68,7 +87,7 @@ struct LedgerFold {
             const auto fold = verifiedBefore ? journal::applyKept : journal::apply;
             journal::Applied applied = fold(std::move(place->second), ledger.m_program, {seq, run.entries[i], after});
             place->second = std::move(applied.feed);
-            if (!verifiedBefore) { // kept runs are in order of arrival, where a branch may go on after another's entry
+            if (!kept) {
                 after = applied.link;
             }
             if (applied.verdict == Verdict::Known) {
@@ -92,6 +111,20 @@ struct LedgerFold {
         }
     }
 
+    /// Takes out the feeds whose heads do not verify, and names them.
+    std::set<FeedId> forgetDoubtful()
+    {
+        std::set<FeedId> doubtful;
+        std::erase_if(ledger.m_feeds, [&](const auto& item) {
+            const bool wrong = !headsHold(item.second);
+            if (wrong) {
+                doubtful.insert(item.first);
+            }
+            return wrong;
+        });
+        return doubtful;
+    }
+
     [[nodiscard]] bool flooded(std::size_t feedsBefore) const
     {
         if (ledger.m_feeds.size() == feedsBefore || ledger.m_feeds.size() <= Ledger::mostUnknownFeeds) {
@@ -108,7 +141,7 @@ struct LedgerFold {
 journal::Checked<Taken> take(Ledger ledger, const Batch& batch)
 {
     const std::size_t feedsBefore = ledger.feeds().size();
-    LedgerFold fold{std::move(ledger), {}, false};
+    LedgerFold fold{std::move(ledger), {}, false, false};
     if (const Reason reason = fold.takeCertificates(batch.certificates); reason != Reason::None) {
         return reason;
     }
@@ -127,34 +160,49 @@ journal::Checked<Taken> take(Ledger ledger, const Batch& batch)
     return Taken{std::move(fold.ledger), std::move(fold.report)};
 }
 
+namespace {
+
+/// Takes the runs until no more of them fits: what a repair brought later stands behind what it makes fit.
+void takeKept(LedgerFold& fold, const std::vector<Run>& runs)
+{
+    for (bool again = true; again;) {
+        const std::size_t before = fold.report.taken;
+        fold.report.findings.clear();
+        for (const Run& run : runs) {
+            fold.takeRun(run);
+        }
+        // Also a branch that is no longer kept is forked.
+        std::erase_if(fold.report.findings, [](const Finding& finding) { return finding.verdict == Verdict::Forked; });
+        again = !fold.report.findings.empty() && fold.report.taken > before;
+    }
+}
+
+} // namespace
+
 journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Batch& kept)
 {
-    LedgerFold fold{Ledger(program), {}, true};
+    LedgerFold fold{Ledger(program), {}, true, true};
     if (const Reason reason = fold.takeCertificates(kept.certificates); reason != Reason::None) {
         return reason;
     }
-    for (const Run& run : kept.runs) {
-        fold.takeRun(run);
-    }
-    // What a repair brought later stands behind what could not be placed before.
-    for (bool again = fold.report.gap; again;) {
-        const std::size_t before = fold.report.taken;
-        fold.report.findings.clear();
-        for (const Run& run : kept.runs) {
-            fold.takeRun(run);
-        }
-        again = fold.report.taken > before;
-    }
+    takeKept(fold, kept.runs);
     std::vector<Finding> unfit = std::move(fold.report.findings);
-    std::erase_if(unfit, [](const Finding& finding) {
-        return finding.verdict == Verdict::Forked; // also a branch that is no longer kept
-    });
+    // Where an entry is missing, what follows it may have been placed behind another: there the signatures decide.
+    const std::set<FeedId> doubtful = fold.forgetDoubtful();
+    if (!doubtful.empty()) {
+        std::vector<Run> again = kept.runs;
+        std::erase_if(again, [&](const Run& run) { return !doubtful.contains(run.feed); });
+        std::erase_if(unfit, [&](const Finding& finding) { return doubtful.contains(finding.feed); });
+        fold.verifiedBefore = false;
+        takeKept(fold, again);
+        unfit.insert(unfit.end(), fold.report.findings.begin(), fold.report.findings.end());
+    }
     return Reopened{std::move(fold.ledger), std::move(unfit)};
 }
 
 void append(Ledger& ledger, const journal::Place& place, const journal::SignedEntry& entry)
 {
-    LedgerFold fold{std::move(ledger), {}, true};
+    LedgerFold fold{std::move(ledger), {}, true, true};
     fold.takeRun({place.feed, place.seq, {entry.bytes}});
     assert(fold.report.taken == 1 && fold.report.findings.empty());
     ledger = std::move(fold.ledger);
@@ -165,12 +213,12 @@ std::vector<Run> newEntries(const Ledger& before, const Ledger& after)
     std::vector<Run> runs;
     for (const auto& [id, feed] : after.feeds()) {
         const journal::Feed* held = before.feed(id);
-        feed.eachSegment([&](std::uint32_t from, const journal::Segment& segment) {
-            Run run{id, from, {}};
+        feed.eachSegment([&, &feedId = id](std::uint32_t from, const journal::Segment& segment) {
+            Run run{feedId, from, {}};
             for (std::size_t i = 0; i < segment.entries.size(); ++i) {
                 const journal::KeptEntry& entry = segment.entries[i];
                 const auto seq = static_cast<std::uint32_t>(from + i);
-                if (held == nullptr || held->find(seq, entry.link.hash) == nullptr) {
+                if (held == nullptr || !held->holds(seq, entry.link)) {
                     if (run.entries.empty()) {
                         run.from = seq;
                     }

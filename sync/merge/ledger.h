@@ -97,8 +97,9 @@ struct Reopened {
 };
 
 /// The ledger again from entries that were verified when they came in, and that this installation kept where nobody
-/// else can write, in the order in which they came: costs the chain, not the signatures. Whoever keeps them answers for
-/// all of them being there. Heads are not looked at. Reason: a certificate is damaged.
+/// else can write, in the order in which they came: costs the chain and the signature of each feed's last entry; all
+/// signatures of a feed only where that one does not fit. Whoever keeps them answers for all of them being there. The
+/// batch's heads are not looked at. Reason: a certificate is damaged.
 journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Batch& kept);
 
 /// Adds an entry that this device has just written and signed at next() of its feed. Only for a feed that has no fork.

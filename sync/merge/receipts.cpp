@@ -60,7 +60,7 @@ OwnFeed ownFeed(const Ledger& ledger, const keys::VerifyKey& device, std::span<c
         const journal::Feed* feed = ledger.feed(head.feed);
         if (feed == nullptr || !feed->holdsAny(head.count - 1)) {
             result = std::max(result, OwnFeed::Behind);
-        } else if (feed->find(head.count - 1, head.link.hash) == nullptr) {
+        } else if (!feed->holds(head.count - 1, head.link)) {
             result = OwnFeed::Forked;
         }
     }
@@ -85,7 +85,7 @@ std::vector<keys::VerifyKey> devicesOfWriter(const trust::Authority& authority, 
 bool holdsAll(const Ledger& ledger, const StatedHead& head)
 {
     const journal::Feed* feed = ledger.feed(head.feed);
-    return feed != nullptr && feed->find(head.count - 1, head.link.hash) != nullptr;
+    return feed != nullptr && feed->holds(head.count - 1, head.link);
 }
 
 } // namespace

@@ -1,9 +1,11 @@
 #include "sync/parcel/parcel.h"
 
+#include "core/record/sheet_record.h"
 #include "sync/keys/hash.h"
 #include "sync/merge/actions.h"
 #include "sync/merge/bounds.h"
 #include "sync/merge/receipts.h"
+#include "sync/merge/student_events.h"
 #include "sync/parcel/volume.h"
 #include "sync/trust/policy.h"
 #include "tests/fuzz/support/program.h"
@@ -50,8 +52,13 @@ void roundTrip(const merge::Ledger& ledger, const keys::Bytes& expected)
     const merge::TakenAll taken = merge::takeAll(merge::Ledger(ledger.program()), batches);
     require(taken.unusable.empty(), "a volume that was written can be taken in");
     require(asOne(taken.ledger) == expected, "a ledger comes back from its volumes as it was");
-    const auto reopened = merge::reopen(ledger.program(), merge::contents(ledger));
-    require(reopened.ok() && asOne(reopened.value()) == expected, "a ledger reopens as it was");
+    merge::Batch kept = merge::contents(program().ledger);
+    kept.certificates = merge::contents(ledger).certificates;
+    const auto news = merge::newEntries(program().ledger, ledger);
+    kept.runs.insert(kept.runs.end(), news.begin(), news.end());
+    const auto reopened = merge::reopen(ledger.program(), kept);
+    require(reopened.ok() && asOne(reopened.value().ledger) == expected, "a ledger reopens as it was");
+    require(reopened.value().unfit.empty(), "what was kept fits");
 }
 
 /// Every question that the program asks of a ledger.
@@ -73,12 +80,15 @@ void workOut(const merge::Ledger& ledger)
         merge::timeQuestions(authority, ledger, id);
         merge::actionsOf(authority, ledger, id.stream);
     }
+    for (const auto& [student, events] : merge::allStudents(authority, ledger)) {
+        record::recordOf(events);
+    }
     merge::contradictions(authority, ledger, contents.heads);
     merge::initialedOnlyByAttester(authority, ledger, program().studentId, program().sheet);
     trust::policyInForce(authority, ledger.feeds());
     for (const keys::DeviceKey* device : {&program().instructor, &program().director}) {
         const auto receipt =
-            merge::receiptFor(ledger, device->signing.verifyKey(), program().studentId, contents.heads);
+            merge::receiptFor(authority, ledger, device->signing.verifyKey(), program().studentId, contents.heads);
         require(!receipt || !receipt.value() || journal::encode(*receipt.value()).ok(), "a receipt can be written");
     }
 }

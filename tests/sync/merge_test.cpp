@@ -1,6 +1,7 @@
 #include "sync/merge/actions.h"
 #include "sync/merge/receipts.h"
 #include "tests/sync/support/catch.h"
+#include "tests/sync/support/sign_again.h"
 #include "tests/sync/support/world.h"
 
 #include <algorithm>
@@ -314,6 +315,27 @@ TEST_CASE("What came after a missing entry is placed once the entry is there aga
     CHECK(volumeOf(whole.ledger) == volumeOf(world.all));
 }
 
+TEST_CASE("What follows a missing branch does not slip behind another", "[merge]")
+{
+    World world;
+    world.setUp();
+    world.sheet(world.student, world.studentId, idOf(0x51));
+    const journal::FeedId feed = world.feedOf(world.student, world.studentId);
+    const journal::Place place{feed, 2, world.all.feed(feed)->trunk().entries[1].link};
+    const auto branch = write(world, place, journal::Withdrawn{idOf(0x51), "Twice."}, world.student);
+    const auto next = write(world, {feed, 3, branch.link}, journal::Withdrawn{idOf(0x51), "Twice."}, world.student);
+    merge::Batch kept = merge::contents(world.all);
+    kept.runs.push_back({feed, 3, {keys::ByteView(next.bytes)}});
+    const auto damaged = merge::reopen(world.program, kept).value();
+    CHECK(volumeOf(damaged.ledger) == volumeOf(world.all));
+    REQUIRE(damaged.unfit.size() == 1);
+    CHECK(damaged.unfit[0].seq == 3);
+    kept.runs.push_back({feed, 2, {keys::ByteView(branch.bytes)}});
+    const auto whole = merge::reopen(world.program, kept).value();
+    CHECK(whole.unfit.empty());
+    CHECK(whole.ledger.feed(feed)->find(3, next.link.hash) != nullptr);
+}
+
 TEST_CASE("New entries are those that a ledger does not hold, branches too", "[merge]")
 {
     const Scene scene;
@@ -330,6 +352,33 @@ TEST_CASE("New entries are those that a ledger does not hold, branches too", "[m
         CHECK(volumeOf(whole.ledger) == volumeOf(all));
         CHECK(merge::newEntries(all, all).empty());
     }
+}
+
+TEST_CASE("An entry that is held under another signature is new, and what follows it stays in its place", "[merge]")
+{
+    World world;
+    world.setUp();
+    world.sheet(world.student, world.studentId, idOf(0x51));
+    const merge::Ledger before = world.all;
+    const journal::FeedId feed = world.feedOf(world.student, world.studentId);
+    const auto& entries = before.feed(feed)->trunk().entries;
+    journal::Link again = entries[2].link;
+    const keys::Bytes seed(keys::SigningKey::seedBytes, 0x31);
+    again.signature = signAgain(seed, journal::headStatement(feed, 2, again.hash), {});
+    keys::Bytes branch = entries[2].bytes;
+    std::copy(again.signature.bytes.begin(), again.signature.bytes.end(), branch.end() - keys::Signature::size);
+    const auto next = write(world, {feed, 3, again}, journal::Withdrawn{idOf(0x51), "Twice."}, world.student);
+    const merge::Ledger after = offer(before, {feed, 2, {keys::ByteView(branch), keys::ByteView(next.bytes)}}).ledger;
+    REQUIRE(after.feed(feed)->forked());
+
+    const std::array heads{merge::StatedHead{feed, 3, again}};
+    CHECK(merge::ownFeed(before, feed.device, heads) == merge::OwnFeed::Forked);
+    merge::Batch kept = merge::contents(before);
+    const auto news = merge::newEntries(before, after);
+    kept.runs.insert(kept.runs.end(), news.begin(), news.end());
+    const auto reopened = merge::reopen(world.program, kept).value();
+    CHECK(reopened.unfit.empty());
+    CHECK(volumeOf(reopened.ledger) == volumeOf(after));
 }
 
 TEST_CASE("A gap, a refusal or a foreign certificate leaves the ledger byte-identical", "[merge]")
