@@ -45,13 +45,14 @@ base::Result<const Item*> findOne(const std::vector<Item>& items, const Fits& fi
     return found;
 }
 
-bool endsEarly(const trust::Authority& authority, const Session& session, const keys::VerifyKey& device,
+/// A device whose feed forked is not revoked: it has to be told.
+bool isRevoked(const trust::Authority& authority, const Session& session, const keys::VerifyKey& device,
                const keys::Id& stream)
 {
     const journal::FeedId feed{device, stream};
     const journal::Feed* held = session.ledger().feed(feed);
     const std::uint32_t count = held == nullptr ? 0 : held->count();
-    return authority.limit(feed) <= count && authority.limit(feed) != std::numeric_limits<std::uint32_t>::max();
+    return authority.revokedFrom(feed) <= count;
 }
 
 } // namespace
@@ -95,7 +96,7 @@ Directory::Directory(const Session& session)
     for (Person& person : m_people) {
         const keys::Id& stream = person.role == Role::Student ? person.id : session.programStream();
         for (GrantedDevice& device : person.devices) {
-            device.revoked = endsEarly(authority, session, device.key, stream);
+            device.revoked = isRevoked(authority, session, device.key, stream);
         }
     }
     std::sort(m_people.begin(), m_people.end(), [](const Person& a, const Person& b) {

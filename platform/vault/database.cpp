@@ -71,6 +71,7 @@ Result<std::unique_ptr<Database>> Database::open(const std::string& file)
     if (const Result<bool> connected = database->connect(file); !connected) {
         return connected.error();
     }
+    // Before anything is set that would write: the file may be somebody else's.
     const Result<int> id = database->pragma("application_id");
     const Result<int> version = database->pragma("user_version");
     if (!id || !version) {
@@ -81,6 +82,9 @@ Result<std::unique_ptr<Database>> Database::open(const std::string& file)
     }
     if (version.value() > newestSchema()) {
         return VaultError{Fault::Newer, "This vault was made by a newer Peelpack; use that one. Nothing was changed."};
+    }
+    if (const Result<bool> locked = database->lock(); !locked) {
+        return locked.error();
     }
     if (const Result<bool> current = database->bringUpToDate(version.value()); !current) {
         return current.error();
@@ -101,6 +105,9 @@ Result<std::unique_ptr<Database>> Database::make(const std::string& file)
     ::close(created);
     std::unique_ptr<Database> database(new Database(nextConnection()));
     Result<bool> made = database->connect(file);
+    if (made) {
+        made = database->lock();
+    }
     if (made) {
         made = database->execute("PRAGMA application_id = " + std::to_string(applicationId));
     }
@@ -132,12 +139,20 @@ Result<bool> Database::connect(const std::string& file)
         return errorOf(m_database.lastError());
     }
     // Exclusive before the first access: no other process gets in, and no shared-memory file is needed.
-    for (const char* setting :
-         {"PRAGMA locking_mode = EXCLUSIVE", "PRAGMA journal_mode = WAL", "PRAGMA synchronous = FULL",
-          "PRAGMA temp_store = MEMORY", "PRAGMA trusted_schema = OFF", "PRAGMA cell_size_check = ON", "BEGIN EXCLUSIVE",
-          "COMMIT"}) {
-        if (const Result<bool> set = execute(setting); !set) {
-            return set;
+    return executeAll({"PRAGMA locking_mode = EXCLUSIVE", "PRAGMA temp_store = MEMORY", "PRAGMA trusted_schema = OFF",
+                       "PRAGMA cell_size_check = ON", "PRAGMA secure_delete = ON"});
+}
+
+Result<bool> Database::lock()
+{
+    return executeAll({"PRAGMA journal_mode = WAL", "PRAGMA synchronous = FULL", "BEGIN EXCLUSIVE", "COMMIT"});
+}
+
+Result<bool> Database::executeAll(std::initializer_list<const char*> statements) const
+{
+    for (const char* statement : statements) {
+        if (const Result<bool> done = execute(statement); !done) {
+            return done;
         }
     }
     return true;

@@ -6,6 +6,8 @@
 #include <QSqlQuery>
 
 #include <functional>
+#include <initializer_list>
+#include <memory>
 #include <string>
 
 namespace peelpack::vault {
@@ -36,8 +38,11 @@ public:
 
 private:
     explicit Database(QString connection) : m_connection(std::move(connection)) {}
+    /// Writes nothing yet.
     Result<bool> connect(const std::string& file);
+    Result<bool> lock();
     [[nodiscard]] Result<bool> execute(const std::string& statement) const;
+    [[nodiscard]] Result<bool> executeAll(std::initializer_list<const char*> statements) const;
     [[nodiscard]] Result<int> pragma(const char* name) const;
     Result<bool> bringUpToDate(int from);
     [[nodiscard]] Result<bool> compareTables() const;

@@ -32,6 +32,20 @@ std::string placeInWords(std::uint64_t number, std::uint32_t feed, std::uint32_t
                                        : " (entry " + std::to_string(seq) + " of feed " + std::to_string(feed) + ")");
 }
 
+/// Names the rows that are missing before row `number`. A damaged number may be anything, so they are named together.
+void skipTo(std::uint64_t number, Chain& chain, Contents& contents)
+{
+    const std::uint64_t first = chain.rows + 1;
+    if (number <= first) {
+        return;
+    }
+    const std::uint64_t last = number - 1;
+    contents.damage.push_back({first == last
+                                   ? "row " + std::to_string(first) + " (missing)"
+                                   : "rows " + std::to_string(first) + " to " + std::to_string(last) + " (missing)"});
+    chain.rows = last;
+}
+
 keys::Hash hashOf(keys::ByteView sealed)
 {
     return keys::hash({}, {sealed});
@@ -76,10 +90,7 @@ Result<bool> EntryTable::writeChain(const Chain& chain)
 void EntryTable::takeRow(const Row& row, State& state, Contents& contents) const
 {
     const keys::Bytes place = entryPlace(row.number, row.feed, row.seq);
-    for (std::uint64_t missing = state.chain.rows + 1; missing < row.number; ++missing) {
-        contents.damage.push_back({"row " + std::to_string(missing) + " (missing)"});
-        ++state.chain.rows;
-    }
+    skipTo(row.number, state.chain, contents);
     state.chain.add(place, row.sealed);
     auto plain = m_sealer.open(place, row.sealed);
     const auto damaged = [&] { contents.damage.push_back({placeInWords(row.number, row.feed, row.seq)}); };
@@ -117,38 +128,15 @@ Result<bool> EntryTable::read(Contents& contents)
     if (!chain && chain.error().fault != Fault::Damaged) {
         return chain.error();
     }
-    State state;
-    const auto onRow = [&](const Row& row) { takeRow(row, state, contents); };
-    Result<QSqlQuery> query = m_database.prepare("SELECT number, feed, seq, sealed FROM entry ORDER BY number");
-    if (!query) {
-        return query.error();
-    }
-    QSqlQuery statement = std::move(query).value();
-    if (const Result<bool> ran = Database::run(statement); !ran) {
-        return ran.error();
-    }
     const std::uint64_t expected = chain ? chain.value().rows : 0;
+    const std::size_t damageBefore = contents.damage.size();
+    State state;
     contents.entries.reserve(expected);
-    while (statement.next()) {
-        const QByteArray sealed = statement.value(3).toByteArray();
-        const keys::ByteView view = viewOf(sealed);
-        onRow({statement.value(0).toULongLong(),
-               statement.value(1).toUInt(),
-               statement.value(2).toUInt(),
-               {view.begin(), view.end()}});
+    if (const Result<bool> done = readRows(expected, state, contents); !done) {
+        return done;
     }
-    if (statement.lastError().isValid()) {
-        // A damaged page ends the scan; what lies on others is still found by its number.
-        statement.finish();
-        if (const Result<bool> rest = readRowsOneByOne(state.chain.rows + 1, expected, onRow); !rest) {
-            return rest;
-        }
-    }
-    for (std::uint64_t missing = state.chain.rows + 1; missing <= expected; ++missing) {
-        contents.damage.push_back({"row " + std::to_string(missing) + " (missing)"});
-        ++state.chain.rows;
-    }
-    state.listHolds = chain && (chain.value() == state.chain || !contents.damage.empty());
+    skipTo(expected + 1, state.chain, contents);
+    state.listHolds = chain && (chain.value() == state.chain || contents.damage.size() > damageBefore);
     if (!state.listHolds) {
         contents.damage.push_back({"the list of rows"});
     }
@@ -158,6 +146,34 @@ Result<bool> EntryTable::read(Contents& contents)
     m_state = std::move(state);
     m_isRead = true;
     return true;
+}
+
+Result<bool> EntryTable::readRows(std::uint64_t expected, State& state, Contents& contents)
+{
+    Result<QSqlQuery> query = m_database.prepare("SELECT number, feed, seq, sealed FROM entry ORDER BY number");
+    if (!query) {
+        return query.error();
+    }
+    QSqlQuery statement = std::move(query).value();
+    const auto onRow = [&](const Row& row) { takeRow(row, state, contents); };
+    const Result<bool> ran = Database::run(statement);
+    if (!ran && ran.error().fault != Fault::Damaged) {
+        return ran;
+    }
+    while (statement.next()) {
+        const QByteArray sealed = statement.value(3).toByteArray();
+        const keys::ByteView view = viewOf(sealed);
+        onRow({statement.value(0).toULongLong(),
+               statement.value(1).toUInt(),
+               statement.value(2).toUInt(),
+               {view.begin(), view.end()}});
+    }
+    if (!statement.lastError().isValid()) {
+        return true;
+    }
+    // A damaged page ends the scan; what lies on others is still found by its number.
+    statement.finish();
+    return readRowsOneByOne(state.chain.rows + 1, expected, onRow);
 }
 
 Result<bool> EntryTable::readRowsOneByOne(std::uint64_t from, std::uint64_t to,

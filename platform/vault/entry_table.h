@@ -39,6 +39,7 @@ private:
     };
 
     Result<Chain> readChain();
+    Result<bool> readRows(std::uint64_t expected, State& state, Contents& contents);
     void takeRow(const Row& row, State& state, Contents& contents) const;
     Result<bool> readRowsOneByOne(std::uint64_t from, std::uint64_t to, const std::function<void(const Row&)>& onRow);
     Result<bool> writeRow(std::uint32_t feed, std::uint32_t seq, keys::ByteView plain);

@@ -24,7 +24,7 @@ public:
     MarkStore& operator=(MarkStore&&) = delete;
     virtual ~MarkStore() = default;
 
-    /// The mark of the vault in this file; empty when there is none here.
+    /// The mark of the vault in this file; empty when there is none here, or a damaged one. CannotRead.
     virtual Result<std::optional<keys::Secret>> find(const keys::Id& vault, const std::string& file) = 0;
     /// A new mark, which replaces one that is there.
     virtual Result<keys::Secret> make(const keys::Id& vault, const std::string& file, keys::RandomSource& random) = 0;
@@ -32,8 +32,8 @@ public:
     [[nodiscard]] virtual bool guardsPin() const { return false; }
 };
 
-/// Marks as files of a folder, each bound to the machine id and to the inode of the vault's file: a copy of the vault,
-/// even beside the original, has no mark.
+/// Marks as files of a folder, each bound to the machine id and to the inode and generation of the vault's file: a
+/// copy of the vault, even beside the original or in its place, has no mark.
 class FolderMarkStore final : public MarkStore {
 public:
     explicit FolderMarkStore(std::string folder) : m_folder(std::move(folder)) {}

@@ -1,5 +1,6 @@
 #include "platform/vault/sqlite_vault.h"
 
+#include "platform/vault/folder_sync.h"
 #include "platform/vault/key_table.h"
 #include "platform/vault/statement.h"
 #include "sync/keys/code.h"
@@ -11,23 +12,12 @@
 #include <QVariant>
 
 #include <cstdio>
-#include <fcntl.h>
-#include <unistd.h>
 
 namespace peelpack::vault {
 namespace {
 
-/// Makes sure that a rename is on the disk.
-void syncFolderOf(const std::string& file)
-{
-    const std::size_t slash = file.rfind('/');
-    const std::string folder = slash == std::string::npos ? "." : file.substr(0, slash + 1);
-    const int descriptor = ::open(folder.c_str(), O_RDONLY | O_DIRECTORY | O_CLOEXEC);
-    if (descriptor >= 0) {
-        ::fsync(descriptor);
-        ::close(descriptor);
-    }
-}
+const VaultError noMark{Fault::MarkMissing, "This vault is a copy, or was moved here from another device: it can be "
+                                            "read, and cannot sign until it is set up anew."};
 
 std::string waitSentence(std::int64_t seconds)
 {
@@ -101,6 +91,11 @@ Result<MadeVault> SqliteVault::make(const std::string& file, SecretKind kind, ke
         return made.error();
     }
     vault.reset(); // closed, so that everything is in the one file before it gets its name
+    if (QFile::exists(QString::fromStdString(unfinished + "-wal"))) {
+        return VaultError{Fault::CannotWrite,
+                          "The new vault could not be written in full; check the space that is left, "
+                          "and try again."};
+    }
     if (std::rename(unfinished.c_str(), file.c_str()) != 0) {
         return VaultError{Fault::CannotWrite, "Cannot make the file " + file + "."};
     }
@@ -148,9 +143,9 @@ Result<std::unique_ptr<SqliteVault>> SqliteVault::open(const std::string& file, 
     if (const Result<bool> counted = writeTries(rows, {tries.value().count + 1, now}); !counted) {
         return counted.error();
     }
-    const keys::Secret noMark;
+    const keys::Secret none;
     Result<keys::Secret> dataKey =
-        unwrapWithSecret(slot.value(), id.value(), secret, mark.value() ? *mark.value() : noMark);
+        unwrapWithSecret(slot.value(), id.value(), secret, mark.value() ? *mark.value() : none);
     const bool wasWrong = !dataKey && dataKey.error().fault == Fault::WrongSecret;
     if (!wasWrong) {
         if (const Result<bool> reset = writeTries(rows, dataKey ? WrongTries{} : tries.value()); !reset) {
@@ -186,21 +181,20 @@ Result<std::unique_ptr<SqliteVault>> SqliteVault::opened(const std::string& file
                                                          const keys::Id& vault, keys::Secret dataKey, MarkStore& marks,
                                                          keys::RandomSource& random)
 {
-    Result<std::optional<keys::Secret>> mark = marks.find(vault, file);
-    if (!mark) {
-        return mark.error();
-    }
+    Result<std::optional<keys::Secret>> found = marks.find(vault, file);
+    std::optional<keys::Secret> mark = found ? std::move(found).value() : std::nullopt;
     return std::unique_ptr<SqliteVault>(new SqliteVault(
-        file, std::move(database), Sealer(vault, std::move(dataKey), random), std::move(mark).value(), marks, random));
+        file, std::move(database), Sealer(vault, std::move(dataKey), random), std::move(mark), marks, random));
 }
 
 Result<Contents> SqliteVault::contents()
 {
     Contents contents;
-    for (const Result<bool>& part : {m_entries.read(contents), m_side.readNotes(contents), m_side.readHeld(contents)}) {
-        if (!part) {
-            return part.error();
-        }
+    if (const Result<bool> entries = m_entries.read(contents); !entries) {
+        return entries.error();
+    }
+    if (const Result<bool> side = m_side.read(contents); !side) {
+        return side.error();
     }
     return contents;
 }
@@ -214,10 +208,7 @@ Result<bool> SqliteVault::save(const Change& change)
         if (const Result<bool> appended = m_entries.append(change); !appended) {
             return appended;
         }
-        if (const Result<bool> noted = m_side.writeNotes(change); !noted) {
-            return noted;
-        }
-        return m_side.writeHeld(change);
+        return m_side.write(change);
     });
     if (!saved) {
         if (!m_entries.forget()) {
@@ -225,7 +216,14 @@ Result<bool> SqliteVault::save(const Change& change)
         }
         return saved;
     }
-    return m_entries.readBack();
+    Result<bool> there = m_entries.readBack();
+    if (there) {
+        there = m_side.readBack(change);
+    }
+    if (!there) {
+        m_database->distrust(); // it may be there: what is saved again could be there twice
+    }
+    return there;
 }
 
 Result<bool> SqliteVault::writeDevice(const keys::DeviceSeeds& seeds)
@@ -238,10 +236,8 @@ Result<bool> SqliteVault::writeDevice(const keys::DeviceSeeds& seeds)
     m_random.fill(wrapped);
     const keys::Secret key = deviceWrap(id(), *m_mark, m_sealer.dataKey());
     keys::append(wrapped, keys::aeadSeal(key.view(), wrapped, id().view(), both.view()).value());
-    Change change;
-    change.notes[deviceNote] = std::move(wrapped);
     m_device.reset();
-    return m_side.writeNotes(change);
+    return m_side.writeDevice(wrapped);
 }
 
 Result<const keys::DeviceKey*> SqliteVault::device()
@@ -249,17 +245,14 @@ Result<const keys::DeviceKey*> SqliteVault::device()
     if (m_device) {
         return &*m_device;
     }
-    const VaultError missing{Fault::MarkMissing,
-                             "This vault is a copy, or was moved here from another device: it can be "
-                             "read, and cannot sign until it is set up anew."};
     if (!m_mark) {
-        return missing;
+        return noMark;
     }
-    const Result<std::optional<keys::Bytes>> note = m_side.note(deviceNote);
-    if (!note) {
-        return note.error();
+    const Result<std::optional<keys::Bytes>> kept = m_side.device();
+    if (!kept) {
+        return kept.error();
     }
-    const std::optional<keys::Bytes>& wrapped = note.value();
+    const std::optional<keys::Bytes>& wrapped = kept.value();
     if (!wrapped || wrapped->size() < keys::aeadNonceBytes) {
         return VaultError{Fault::Damaged, "The keys of this device are damaged: join anew, and your history is kept."};
     }
@@ -268,7 +261,7 @@ Result<const keys::DeviceKey*> SqliteVault::device()
     const auto both =
         keys::aeadOpen(key.view(), view.first(keys::aeadNonceBytes), id().view(), view.subspan(keys::aeadNonceBytes));
     if (!both) {
-        return missing;
+        return noMark;
     }
     const keys::ByteView seeds = both.value().view();
     const keys::DeviceSeeds parts{keys::Secret(seeds.first(keys::SigningKey::seedBytes)),
@@ -281,8 +274,11 @@ Result<const keys::DeviceKey*> SqliteVault::device()
     return &*m_device;
 }
 
-Result<bool> SqliteVault::makeMark()
+Result<bool> SqliteVault::makeMissingMark()
 {
+    if (m_mark) {
+        return true;
+    }
     Result<keys::Secret> made = m_marks.make(id(), m_file, m_random);
     if (!made) {
         return made.error();
@@ -293,6 +289,9 @@ Result<bool> SqliteVault::makeMark()
 
 Result<bool> SqliteVault::renewDevice()
 {
+    if (const Result<bool> there = makeMissingMark(); !there) {
+        return there;
+    }
     return m_database->transaction([&] { return writeDevice(keys::newDeviceSeeds(m_random)); });
 }
 
@@ -311,12 +310,8 @@ Result<bool> SqliteVault::changeSecret(SecretKind kind, keys::ByteView secret)
     if (const Result<bool> strong = checkNewSecret(kind, text); !strong) {
         return strong;
     }
-    const Result<Slot> old = slotFor(*m_database, false);
-    const bool foreignMark = !m_mark || !device().ok();
-    if (foreignMark) {
-        if (const Result<bool> made = makeMark(); !made) {
-            return made;
-        }
+    if (const Result<bool> there = makeMissingMark(); !there) {
+        return there;
     }
     const Result<Slot> slot = wrapUnderSecret(kind, id(), secret, *m_mark, m_sealer.dataKey(), m_random);
     if (!slot) {

@@ -54,7 +54,8 @@ private:
                                                        keys::RandomSource& random);
 
     Result<bool> writeDevice(const keys::DeviceSeeds& seeds);
-    Result<bool> makeMark();
+    /// One that is there is kept, also on a copy: the original beside it lives on it too.
+    Result<bool> makeMissingMark();
 
     std::string m_file;
     std::unique_ptr<Database> m_database;

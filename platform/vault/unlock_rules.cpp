@@ -33,7 +33,9 @@ std::int64_t WrongTries::waitLeft(std::int64_t now) const
     if (now < lastAt) {
         return wait;
     }
-    return std::max<std::int64_t>(0, wait - (now - lastAt));
+    // Unsigned: a damaged file may claim any time.
+    const std::uint64_t waited = static_cast<std::uint64_t>(now) - static_cast<std::uint64_t>(lastAt);
+    return waited >= static_cast<std::uint64_t>(wait) ? 0 : wait - static_cast<std::int64_t>(waited);
 }
 
 Result<bool> checkNewSecret(SecretKind kind, std::string_view secret)

@@ -79,7 +79,8 @@ public:
 
     /// The keys of this installation, wrapped under the install mark and never in any backup. MarkMissing on a copy.
     virtual Result<const keys::DeviceKey*> device() = 0;
-    /// Makes new keys for this installation: what was written with the old ones can only be continued in a new feed.
+    /// Makes new keys for this installation: what was written with the old ones can only be continued in a new feed. A
+    /// missing install mark is made.
     virtual Result<bool> renewDevice() = 0;
 };
 

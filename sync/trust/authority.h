@@ -60,6 +60,9 @@ public:
 
     /// Entries of the feed below this position are neither revoked nor past a fork.
     [[nodiscard]] std::uint32_t limit(const journal::FeedId& feed) const;
+    /// Entries of the feed below this position are not revoked, whether or not the feed forked; the largest number when
+    /// nobody revoked anything of it.
+    [[nodiscard]] std::uint32_t revokedFrom(const journal::FeedId& feed) const;
 
     [[nodiscard]] const std::vector<ReceiptRecord>& receipts() const { return m_receipts; }
 
@@ -81,7 +84,6 @@ private:
         std::uint32_t seq = 0; ///< in the writer's program stream
     };
 
-    [[nodiscard]] std::uint32_t revokedFrom(const journal::FeedId& feed) const;
     [[nodiscard]] std::uint32_t forkAt(const journal::FeedId& feed) const;
     /// Empty when nothing but the signer of an attestation is left to judge.
     [[nodiscard]] std::optional<Judgment> judgePlace(const journal::Decoded& entry) const;
