@@ -12,11 +12,7 @@ namespace {
 std::vector<Command> allCommands()
 {
     std::vector<Command> commands{roleCommand(),  tallyCommand(), findCommand(),
-<<<<<<< HEAD
-                                  checkCommand(), demoCommand(),  queueCommand()};
-=======
                                   checkCommand(), queueCommand(), demoCommand()};
->>>>>>> main
     for (const std::vector<Command>& group :
          {programCommands(), enrollCommands(), sheetCommands(), signCommands(), preceptorCommands(), exchangeCommands(),
           instructorCommands(), vaultCommands()}) {

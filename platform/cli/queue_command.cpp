@@ -6,10 +6,6 @@
 #include "platform/cli/sheet_text.h"
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
-<<<<<<< HEAD
-#include "platform/session/repudiations.h"
-=======
->>>>>>> main
 #include "sync/merge/bounds.h"
 
 #include <algorithm>
@@ -17,22 +13,12 @@
 namespace peelpack::cli {
 namespace {
 
-<<<<<<< HEAD
-/// Why an instructor should look at a sheet before initialing it; empty: nothing stands out.
-std::vector<std::string> questionsOf(const record::SheetRecord& sheet, bool repudiated)
-{
-    std::vector<std::string> questions;
-    if (repudiated) {
-        questions.emplace_back("The preceptor says that a signature on it is not theirs.");
-    }
-=======
 constexpr std::size_t shortDigits = 8;
 
 /// Why an instructor should look at a sheet before initialing it; empty: nothing stands out.
 std::vector<std::string> questionsOf(const record::SheetRecord& sheet)
 {
     std::vector<std::string> questions;
->>>>>>> main
     for (const record::Review& review : sheet.reviews) {
         if (review.answer == record::Review::Answer::Pending) {
             questions.push_back("The student asks for a review of \"" + std::string(sheet::label(review.asked.skill)) +
@@ -62,19 +48,12 @@ std::vector<std::string> questionsOf(const record::SheetRecord& sheet)
         questions.push_back("The signature is weak (" + std::string(sheet::id(sheet.strength)) +
                             "): confirm it with the preceptor.");
     }
-<<<<<<< HEAD
-    for (const record::HandOverEnded& ended : sheet.handOversEnded) {
-        if (ended.wrongTries > 0) {
-            questions.emplace_back("A wrong PIN was tried for it.");
-        }
-=======
     std::size_t wrongTries = 0;
     for (const record::HandOverEnded& ended : sheet.handOversEnded) {
         wrongTries += ended.wrongTries;
     }
     if (wrongTries > 0) {
         questions.push_back("A wrong PIN was tried for it, " + base::counted(wrongTries, "time", "times") + ".");
->>>>>>> main
     }
     const bool beside = std::any_of(sheet.history.begin(), sheet.history.end(), [](const record::HistoryLine& line) {
         return line.weight == record::Weight::Beside;
@@ -90,8 +69,6 @@ std::vector<std::string> questionsOf(const record::SheetRecord& sheet)
     return questions;
 }
 
-<<<<<<< HEAD
-=======
 /// Something about the sheet waits for an instructor's answer.
 bool isAsked(const record::SheetRecord& sheet)
 {
@@ -102,7 +79,6 @@ bool isAsked(const record::SheetRecord& sheet)
     return review || withdrawal || sheet.changedAfterInitial || (sheet.initial && sheet.initial->onlyByAttester);
 }
 
->>>>>>> main
 /// What an instructor still has to do with a sheet.
 bool waits(const record::SheetRecord& sheet)
 {
@@ -110,51 +86,6 @@ bool waits(const record::SheetRecord& sheet)
     case record::SheetStanding::Signed:
     case record::SheetStanding::Amended:
         return true;
-<<<<<<< HEAD
-    case record::SheetStanding::Initialed:
-        return sheet.changedAfterInitial || (sheet.initial && sheet.initial->onlyByAttester);
-    default:
-        return std::any_of(sheet.reviews.begin(), sheet.reviews.end(), [](const record::Review& review) {
-            return review.answer == record::Review::Answer::Pending;
-        });
-    }
-}
-
-bool isRepudiated(const record::SheetRecord& sheet, const std::set<base::EntryHash>& repudiations)
-{
-    return std::any_of(sheet.signers.begin(), sheet.signers.end(),
-                       [&](const record::Signer& signer) { return repudiations.contains(signer.entry); });
-}
-
-std::string receiver(const session::Session& session, const trust::ReceiptRecord& receipt)
-{
-    const trust::Holder* holder = session.authority().holder(receipt.receipt.feed.device);
-    return holder == nullptr ? std::string("somebody unknown") : holder->name;
-}
-
-std::string timeOf(const trust::ReceiptRecord& receipt)
-{
-    return timeInWords({receipt.time.seconds, receipt.time.zone});
-}
-
-nlohmann::ordered_json boundJson(const session::Session& session, const std::optional<trust::ReceiptRecord>& receipt)
-{
-    return receipt ? nlohmann::ordered_json{{"by", receiver(session, *receipt)}, {"time", timeOf(*receipt)}}
-                   : nlohmann::ordered_json();
-}
-
-/// Between which receipts an entry came to be, whatever its phone's clock said.
-std::string boundsInWords(const session::Session& session, const merge::Bounds& bounds)
-{
-    std::string text;
-    if (bounds.after) {
-        text += ", written after the receipt of " + timeOf(*bounds.after) + " by " + receiver(session, *bounds.after);
-    }
-    if (bounds.before) {
-        text += ", received by " + receiver(session, *bounds.before) + " at " + timeOf(*bounds.before);
-    }
-    return text;
-=======
     case record::SheetStanding::Void:
     case record::SheetStanding::Withdrawn:
         return false;
@@ -219,7 +150,6 @@ void askAboutTimes(const session::Session& session, const keys::Id& student, nlo
             lines += before.empty() ? "\n" : " It was received by " + before + ".\n";
         }
     }
->>>>>>> main
 }
 
 base::Result<Answer> queue(const Arguments& arguments)
@@ -237,29 +167,16 @@ base::Result<Answer> queue(const Arguments& arguments)
     answer.json["students"] = nlohmann::ordered_json::array();
     std::size_t count = 0;
     for (const keys::Id& id : students.value()) {
-<<<<<<< HEAD
-        const std::set<base::EntryHash> repudiations = session::repudiatedIn(session, id);
-=======
->>>>>>> main
         const record::StudentRecord student = session.recordOf(id);
         const record::ShortNames names = record::shortNames(student);
         nlohmann::ordered_json list = nlohmann::ordered_json::array();
         std::string lines;
         for (const record::SheetRecord& sheet : student.sheets) {
-<<<<<<< HEAD
-            const bool repudiated = sheet.standing != record::SheetStanding::Void && isRepudiated(sheet, repudiations);
-            if (!repudiated && !waits(sheet)) {
-                continue;
-            }
-            ++count;
-            const std::vector<std::string> questions = questionsOf(sheet, repudiated);
-=======
             if (!waits(sheet)) {
                 continue;
             }
             ++count;
             const std::vector<std::string> questions = questionsOf(sheet);
->>>>>>> main
             const std::string& name = names.sheets.at(sheet.id);
             lines += sheetLine(sheet, name);
             for (const std::string& question : questions) {
@@ -270,27 +187,7 @@ base::Result<Answer> queue(const Arguments& arguments)
             list.push_back(std::move(json));
         }
         nlohmann::ordered_json times = nlohmann::ordered_json::array();
-<<<<<<< HEAD
-        for (const auto& [feedId, feed] : session.ledger().feeds()) {
-            if (feedId.stream != id) {
-                continue;
-            }
-            for (const merge::TimeQuestion& question :
-                 merge::timeQuestions(session.authority(), session.ledger(), feedId)) {
-                const std::string when = timeInWords({question.claimed.seconds, question.claimed.zone});
-                times.push_back({{"entry", question.entry.seq},
-                                 {"claimed", when},
-                                 {"question", merge::sentence(question.sort)},
-                                 {"after", boundJson(session, question.bounds.after)},
-                                 {"before", boundJson(session, question.bounds.before)}});
-                lines += "  entry " + std::to_string(question.entry.seq) + ", said to be of " + when +
-                         boundsInWords(session, question.bounds) +
-                         "\n      to check: " + std::string(merge::sentence(question.sort)) + "\n";
-            }
-        }
-=======
         askAboutTimes(session, id, times, lines);
->>>>>>> main
         if (!lines.empty()) {
             answer.text += nameOf(session, student) + "\n" + lines;
             answer.json["students"].push_back(

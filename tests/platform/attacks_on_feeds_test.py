@@ -41,6 +41,11 @@ class AttackOnFeeds(unittest.TestCase):
         for shown in (whole.replace(feed), whole.without_heads_of(feed)):
             checked = program.check(program.write(shown.build(), "export"), expect=1)
             self.assertTrue(any("cut off" in fault for fault in checked["faults"]), checked)
+        # An older export beside a newer one is no cut: everything is there.
+        older = program.export(student)
+        program.signed_sheet(student)
+        program.give(student, "anna")
+        program.check(older, program.export("anna"))
 
     def test_04_a_sheet_left_out_of_the_middle_does_not_fit_or_is_another_history(self):
         program = self.program
