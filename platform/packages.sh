@@ -2,7 +2,7 @@
 peelpack_build_packages=(g++ cmake ninja-build pkg-config qt6-base-dev nlohmann-json3-dev libsodium-dev libcereal-dev libqt6sql6-sqlite)
 peelpack_test_packages=(catch2 libglpk-dev libsqlite3-dev python3 python3-nacl)
 peelpack_fuzz_packages=(clang libclang-rt-14-dev)
-peelpack_ci_packages=(ccache clang-tidy clang-format libbenchmark-dev "${peelpack_fuzz_packages[@]}")
+peelpack_ci_packages=(ccache clang-tidy clang-format libbenchmark-dev libsqlcipher0 "${peelpack_fuzz_packages[@]}")
 
 say() { printf '\n== %s\n' "$*"; }
 

@@ -12,7 +12,7 @@ say "One case, from the student to the instructor (in build/one-case)"
 bash platform/one_case.sh build/one-case
 say "Making the demo program in build/demo"
 rm -rf build/demo
-build/bin/peelpack demo build/demo
+build/bin/peelpack demo build/demo --csv
 say "One student of the spring class"
 build/bin/peelpack tally build/demo/spring-class.csv --student "Ines Duarte"
 say "The spring class"

@@ -1,7 +1,6 @@
 #include "core/record/sheet_fold.h"
 
 #include <algorithm>
-#include <map>
 #include <utility>
 
 namespace peelpack::record {
@@ -31,17 +30,18 @@ int weakness(Strength strength)
     return 4;
 }
 
+/// `choices` are ascending by procedure, and stay so.
 void setChoices(std::vector<Choice>& choices, const std::vector<Choice>& filed)
 {
-    std::map<std::uint8_t, Choice> byProcedure;
-    for (const std::vector<Choice>* list : {&std::as_const(choices), &filed}) {
-        for (const Choice& choice : *list) {
-            byProcedure[choice.procedure] = choice;
+    for (const Choice& choice : filed) {
+        const auto place =
+            std::lower_bound(choices.begin(), choices.end(), choice.procedure,
+                             [](const Choice& one, std::uint8_t procedure) { return one.procedure < procedure; });
+        if (place != choices.end() && place->procedure == choice.procedure) {
+            *place = choice;
+        } else {
+            choices.insert(place, choice);
         }
-    }
-    choices.clear();
-    for (const auto& [procedure, choice] : byProcedure) {
-        choices.push_back(choice);
     }
 }
 
@@ -162,25 +162,39 @@ void SheetFold::takeContent()
 void SheetFold::joinMarks()
 {
     for (const Skill skill : sheet::allSkills) {
-        DisputedMark disputed{skill, {}, false};
+        Mark first = Mark::Unmarked;
         bool differ = false;
         std::string reason;
         for (const Signer& signer : m_record.signers) {
-            const Mark mark = signer.statement.marks.marks.of(skill);
-            if (signer.afterInitial || mark == Mark::Unmarked) {
+            const Mark mark = signer.afterInitial ? Mark::Unmarked : signer.statement.marks.marks.of(skill);
+            if (mark == Mark::Unmarked) {
                 continue;
             }
-            disputed.given.push_back({signer.statement.name, mark});
-            differ = differ || mark != disputed.given.front().mark;
-            reason = reason.empty() ? signer.statement.marks.reason(skill) : reason;
+            first = first == Mark::Unmarked ? mark : first;
+            differ = differ || mark != first;
+            if (reason.empty()) {
+                reason = signer.statement.marks.reason(skill);
+            }
         }
         if (differ) {
             m_record.content.marks.set(skill, Mark::No);
-            m_record.disputed.push_back(std::move(disputed));
-        } else if (!disputed.given.empty()) {
-            m_record.content.marks.set(skill, disputed.given.front().mark, std::move(reason));
+            m_record.disputed.push_back(disputedMark(skill));
+        } else if (first != Mark::Unmarked) {
+            m_record.content.marks.set(skill, first, std::move(reason));
         }
     }
+}
+
+DisputedMark SheetFold::disputedMark(Skill skill) const
+{
+    DisputedMark disputed{skill, {}, false};
+    for (const Signer& signer : m_record.signers) {
+        const Mark mark = signer.statement.marks.marks.of(skill);
+        if (!signer.afterInitial && mark != Mark::Unmarked) {
+            disputed.given.push_back({signer.statement.name, mark});
+        }
+    }
+    return disputed;
 }
 
 void SheetFold::takeChoices()
@@ -197,6 +211,10 @@ void SheetFold::takeChoices()
 /// What instructors changed replaces what was signed and logged, whatever the student wrote since.
 void SheetFold::applyActs()
 {
+    if (m_walk.empty()) {
+        dropChoicesOutOfRange(m_record.content);
+        return;
+    }
     Content changed = m_record.content;
     sheet::SkillSet ruled;
     for (const Step& step : m_walk) {

@@ -55,6 +55,7 @@ private:
     void takeSigners();
     void takeContent();
     void joinMarks();
+    [[nodiscard]] DisputedMark disputedMark(sheet::Skill skill) const;
     void takeChoices();
     void applyActs();
     void takeStrength();

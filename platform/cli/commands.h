@@ -29,8 +29,6 @@ std::vector<Command> signCommands();
 std::vector<Command> preceptorCommands();
 /// Taking in, sending, exporting.
 std::vector<Command> exchangeCommands();
-/// What waits for an instructor.
-Command queueCommand();
 /// What instructors and the director do about sheets.
 std::vector<Command> instructorCommands();
 /// The vault's own secrets.

@@ -1,11 +1,10 @@
 #include "platform/demo/demo_program.h"
 
+#include "platform/demo/dice.h"
+#include "platform/demo/invented_people.h"
+
 #include <algorithm>
 #include <array>
-#include <cstdint>
-#include <random>
-#include <span>
-#include <string_view>
 
 namespace peelpack::demo {
 namespace {
@@ -17,39 +16,6 @@ using catalogue::Procedure;
 using sheet::CaseRow;
 using sheet::Mark;
 using sheet::Skill;
-
-constexpr std::array springStudents = std::to_array<std::string_view>(
-    {"Ines Duarte", "Tomas Lindqvist", "Priya Raman", "Caleb Nwosu", "Hana Sato", "Marisol Vega", "Owen Hartley",
-     "Leila Farahani", "Jonas Weir", "Amara Okoye", "Noor Haddad", "Silas Brandt", "Mei Tanaka", "Rosa Quintero"});
-constexpr std::array fallStudents =
-    std::to_array<std::string_view>({"Dario Lund", "Freya Molina", "Kofi Ansah", "Greta Solis", "Emil Novak",
-                                     "Talia Reyes", "Bram Oduya", "Yara Costa", "Wyatt Ferro", "Ilse Marchetti"});
-constexpr std::array sites =
-    std::to_array<std::string_view>({"North Campus", "Harbor Pavilion", "Mill Street Surgery"});
-constexpr std::array surgeons = std::to_array<std::string_view>(
-    {"Dr Okafor", "Dr Adeyemi", "Dr Meyer-Lund", "Dr Castellan", "Dr Iversen", "Dr Bose", "Dr Halloran", "Dr Petrov"});
-constexpr std::array preceptors =
-    std::to_array<std::string_view>({"L. Brandt", "T. Osei", "M. Varga", "K. Ellery", "J. Pruitt"});
-constexpr std::array remarks = std::to_array<std::string_view>(
-    {"Had the mesh on the field before it was asked for.", "Call the closing count yourself next time.",
-     "Good anticipation.", "Watch the back table when you turn.", "Loaded the needle driver ahead of the surgeon.",
-     "Ask for the preference card the evening before."});
-
-/// The standard fixes the engine's numbers; drawing from them directly keeps the demo the same everywhere.
-class Dice {
-public:
-    explicit Dice(std::uint32_t seed) : m_engine(seed) {}
-    std::size_t below(std::size_t below) { return m_engine() % below; }
-    bool chance(std::size_t percent) { return this->below(100) < percent; }
-    template <class List>
-    auto pick(const List& list)
-    {
-        return list[below(list.size())];
-    }
-
-private:
-    std::mt19937 m_engine;
-};
 
 /// How often a category's rooms run, of 100; general surgery fills what is left.
 constexpr std::array<std::uint8_t, categoryCount> frequency{0, 5, 7, 5, 8, 5, 8, 3, 12, 4, 5, 1, 4, 3};
@@ -206,6 +172,12 @@ private:
 };
 
 } // namespace
+
+DemoClass demoClass(const catalogue::Catalogue& catalogue, std::string name, std::span<const std::string_view> students,
+                    base::Date start, int days, std::uint32_t seed)
+{
+    return Program(catalogue).makeClass(std::move(name), students, start, days, seed);
+}
 
 std::vector<DemoClass> demoProgram(const catalogue::Catalogue& catalogue)
 {

@@ -45,7 +45,7 @@ base::Result<const Item*> findOne(const std::vector<Item>& items, const Fits& fi
     return found;
 }
 
-/// A device whose feed forked is not revoked: it has to be told.
+/// A device whose record forked is not revoked: it has to hear of the fork.
 bool isRevoked(const trust::Authority& authority, const Session& session, const keys::VerifyKey& device,
                const keys::Id& stream)
 {

@@ -139,8 +139,9 @@ Result<bool> Database::connect(const std::string& file)
         return errorOf(m_database.lastError());
     }
     // Exclusive before the first access: no other process gets in, and no shared-memory file is needed.
-    return executeAll({"PRAGMA locking_mode = EXCLUSIVE", "PRAGMA temp_store = MEMORY", "PRAGMA trusted_schema = OFF",
-                       "PRAGMA cell_size_check = ON", "PRAGMA secure_delete = ON"});
+    // A new file takes the page size: smaller pages would leave a fifth unused between entries of some hundred bytes.
+    return executeAll({"PRAGMA page_size = 8192", "PRAGMA locking_mode = EXCLUSIVE", "PRAGMA temp_store = MEMORY",
+                       "PRAGMA trusted_schema = OFF", "PRAGMA cell_size_check = ON", "PRAGMA secure_delete = ON"});
 }
 
 Result<bool> Database::lock()

@@ -89,7 +89,7 @@ Result<bool> EntryTable::writeChain(const Chain& chain)
 
 void EntryTable::takeRow(const Row& row, State& state, Contents& contents) const
 {
-    const keys::Bytes place = entryPlace(row.number, row.feed, row.seq);
+    const auto place = entryPlace(row.number, row.feed, row.seq);
     skipTo(row.number, state.chain, contents);
     state.chain.add(place, row.sealed);
     auto plain = m_sealer.open(place, row.sealed);
@@ -162,11 +162,8 @@ Result<bool> EntryTable::readRows(std::uint64_t expected, State& state, Contents
     }
     while (statement.next()) {
         const QByteArray sealed = statement.value(3).toByteArray();
-        const keys::ByteView view = viewOf(sealed);
-        onRow({statement.value(0).toULongLong(),
-               statement.value(1).toUInt(),
-               statement.value(2).toUInt(),
-               {view.begin(), view.end()}});
+        onRow({statement.value(0).toULongLong(), statement.value(1).toUInt(), statement.value(2).toUInt(),
+               viewOf(sealed)});
     }
     if (!statement.lastError().isValid()) {
         return true;
@@ -188,8 +185,7 @@ Result<bool> EntryTable::readRowsOneByOne(std::uint64_t from, std::uint64_t to,
         statement.addBindValue(QVariant::fromValue<qulonglong>(number));
         if (statement.exec() && statement.next()) {
             const QByteArray sealed = statement.value(2).toByteArray();
-            const keys::ByteView view = viewOf(sealed);
-            onRow({number, statement.value(0).toUInt(), statement.value(1).toUInt(), {view.begin(), view.end()}});
+            onRow({number, statement.value(0).toUInt(), statement.value(1).toUInt(), viewOf(sealed)});
         }
     }
     return true;
@@ -214,7 +210,7 @@ Result<std::uint32_t> EntryTable::numberOf(const journal::FeedId& feed)
 Result<bool> EntryTable::writeRow(std::uint32_t feed, std::uint32_t seq, keys::ByteView plain)
 {
     Row row{m_next.chain.rows + 1, feed, seq, {}};
-    const keys::Bytes place = entryPlace(row.number, feed, seq);
+    const auto place = entryPlace(row.number, feed, seq);
     const keys::Bytes sealed = m_sealer.seal(place, plain);
     m_insert.bindValue(0, QVariant::fromValue<qulonglong>(row.number));
     m_insert.bindValue(1, feed);

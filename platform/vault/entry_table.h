@@ -27,7 +27,7 @@ private:
         std::uint64_t number = 0;
         std::uint32_t feed = 0;
         std::uint32_t seq = 0;
-        keys::Bytes sealed;
+        keys::ByteView sealed; ///< lent
     };
     struct State {
         Chain chain;

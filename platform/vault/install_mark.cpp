@@ -94,4 +94,9 @@ Result<keys::Secret> FolderMarkStore::make(const keys::Id& vault, const std::str
     return boundMark(bytes.view(), file);
 }
 
+void FolderMarkStore::remove(const keys::Id& vault)
+{
+    QFile::remove(QString::fromStdString(path(vault)));
+}
+
 } // namespace peelpack::vault

@@ -43,6 +43,8 @@ public:
 
     Result<std::optional<keys::Secret>> find(const keys::Id& vault, const std::string& file) override;
     Result<keys::Secret> make(const keys::Id& vault, const std::string& file, keys::RandomSource& random) override;
+    /// Takes away the mark of a vault that is no more; without it there, nothing.
+    void remove(const keys::Id& vault);
 
 private:
     [[nodiscard]] std::string path(const keys::Id& vault) const;

@@ -9,7 +9,9 @@ namespace {
 
 keys::Bytes associatedData(const keys::Id& vault, keys::ByteView place)
 {
-    keys::Bytes bytes(vault.bytes.begin(), vault.bytes.end());
+    keys::Bytes bytes;
+    bytes.reserve(keys::Id::size + place.size());
+    keys::append(bytes, vault.view());
     keys::append(bytes, place);
     return bytes;
 }
@@ -37,14 +39,14 @@ std::optional<keys::Bytes> Sealer::open(keys::ByteView place, keys::ByteView sea
     return plain;
 }
 
-keys::Bytes entryPlace(std::uint64_t number, std::uint32_t feed, std::uint32_t seq)
+std::array<std::uint8_t, 17> entryPlace(std::uint64_t number, std::uint32_t feed, std::uint32_t seq)
 {
-    keys::Bytes place;
-    place.reserve(17);
-    place.push_back('e');
-    keys::append(place, keys::littleEndian(number));
-    keys::append(place, keys::littleEndian(feed));
-    keys::append(place, keys::littleEndian(seq));
+    std::array<std::uint8_t, 17> place{'e'};
+    auto at = place.begin() + 1;
+    const auto put = [&](const auto& bytes) { at = std::copy(bytes.begin(), bytes.end(), at); };
+    put(keys::littleEndian(number));
+    put(keys::littleEndian(feed));
+    put(keys::littleEndian(seq));
     return place;
 }
 

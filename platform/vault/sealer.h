@@ -4,6 +4,7 @@
 #include "sync/keys/random.h"
 #include "sync/keys/secret.h"
 
+#include <array>
 #include <optional>
 #include <string_view>
 
@@ -35,7 +36,7 @@ private:
 };
 
 /// The place of row `number` of entries: its number, feed number and seq.
-keys::Bytes entryPlace(std::uint64_t number, std::uint32_t feed, std::uint32_t seq);
+std::array<std::uint8_t, 17> entryPlace(std::uint64_t number, std::uint32_t feed, std::uint32_t seq);
 /// The place of a row of another table.
 keys::Bytes namedPlace(std::string_view table, std::string_view name);
 

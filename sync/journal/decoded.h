@@ -18,14 +18,11 @@ struct Decoded {
 /// `kept` is an entry of `feed` at `seq`.
 Decoded decode(const FeedId& feed, std::uint32_t seq, const KeptEntry& kept);
 
-/// The kind of a kept entry, without reading its payload.
-std::uint16_t kindOf(const KeptEntry& kept);
-
 /// Calls for the trunk's entries before `limit` whose kind `wanted` accepts (null: all), in order.
 void eachTrunkEntry(const Feed& feed, std::uint32_t limit, const std::function<bool(std::uint16_t)>& wanted,
-                    const std::function<void(const Decoded&)>& onEntry);
+                    const std::function<void(Decoded&&)>& onEntry);
 /// Calls for every entry of every branch too.
 void eachEntry(const Feed& feed, const std::function<bool(std::uint16_t)>& wanted,
-               const std::function<void(const Decoded&)>& onEntry);
+               const std::function<void(Decoded&&)>& onEntry);
 
 } // namespace peelpack::journal

@@ -123,13 +123,15 @@ Checked<SignedEntry> writeEntry(const keys::VerifyKey& program, const Place& pla
             }
         },
         payload);
-    if (const Reason fault = placeFault(program, place.feed, kind, payload); fault != Reason::None) {
+    keys::UsableKeys usable;
+    if (const Reason fault = placeFault(program, place.feed, kind, payload, usable); fault != Reason::None) {
         return fault;
     }
     return writeRawEntry(program, place, context, kind, bytes.value(), key);
 }
 
-Reason placeFault(const keys::VerifyKey& program, const FeedId& feed, std::uint16_t kind, const Payload& payload)
+Reason placeFault(const keys::VerifyKey& program, const FeedId& feed, std::uint16_t kind, const Payload& payload,
+                  keys::UsableKeys& usable)
 {
     const bool inProgram = feed.stream == keys::programStream(program);
     if (!(inProgram ? belongsInProgramStream(kind) : belongsInStudentStream(kind))) {
@@ -152,7 +154,7 @@ Reason placeFault(const keys::VerifyKey& program, const FeedId& feed, std::uint1
         return complete->studentHead.feed.stream == feed.stream ? Reason::None : Reason::WrongStream;
     }
     if (const auto* attestation = std::get_if<Attestation>(&payload)) {
-        return checkAttestation(*attestation, program, feed).reason();
+        return checkAttestation(*attestation, program, feed, usable).reason();
     }
     if (const auto* found = std::get_if<ForkFound>(&payload)) {
         return holds(found->evidence) ? Reason::None : Reason::BadEvidence;

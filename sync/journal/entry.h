@@ -61,6 +61,7 @@ keys::Bytes headStatement(const FeedId& feed, std::uint32_t seq, const keys::Has
 bool verifyHead(const FeedId& feed, std::uint32_t seq, const Link& link);
 
 /// What the stream forbids about a payload in its place (FORMAT.md section 4); None if it may stand there.
-Reason placeFault(const keys::VerifyKey& program, const FeedId& feed, std::uint16_t kind, const Payload& payload);
+Reason placeFault(const keys::VerifyKey& program, const FeedId& feed, std::uint16_t kind, const Payload& payload,
+                  keys::UsableKeys& usable);
 
 } // namespace peelpack::journal

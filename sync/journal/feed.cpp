@@ -162,8 +162,12 @@ std::vector<ForkEvidence> Feed::evidence() const
 struct FeedFold {
     const keys::VerifyKey& program;
     const Offer& offer;
-    bool verifiedBefore;
+    keys::UsableKeys* usable; ///< null: the entry was verified before
     Applied result;
+    Cursor only;                 ///< the one place in a feed that has no fork
+    std::vector<Cursor> several; ///< the places in one that has
+
+    [[nodiscard]] bool verifiedBefore() const { return usable == nullptr; }
 
     void run()
     {
@@ -172,11 +176,14 @@ struct FeedFold {
             result.reason = parts.reason();
             return;
         }
-        const std::vector<Cursor> cursors = places();
+        const std::span<const Cursor> cursors = places();
         if (alreadyThere(cursors)) {
             return;
         }
-        const auto payload = decodePayload(parts.value().kind, parts.value().payload);
+        Checked<Payload> payload(Payload(Unread{}));
+        if (!verifiedBefore() || !checkedByEveryVersion(parts.value().kind)) {
+            payload = decodePayload(parts.value().kind, parts.value().payload);
+        }
         if (!payload) {
             result.reason = payload.reason();
             return;
@@ -186,7 +193,7 @@ struct FeedFold {
             result.reason = Reason::PredecessorMissing;
             return;
         }
-        const bool trustPlace = verifiedBefore && cursors.size() == 1;
+        const bool trustPlace = verifiedBefore() && cursors.size() == 1;
         const auto fitting = std::find_if(cursors.begin(), cursors.end(), [&](const Cursor& cursor) {
             result.link = linkAfter(cursor, parts.value());
             return trustPlace || verifyHead(result.feed.id(), offer.seq, result.link);
@@ -197,31 +204,34 @@ struct FeedFold {
             return;
         }
         // An attestation or evidence inside is checked once the device's own signature is known to hold.
-        const Reason fault =
-            verifiedBefore ? Reason::None : placeFault(program, result.feed.id(), parts.value().kind, payload.value());
+        const Reason fault = verifiedBefore()
+                                 ? Reason::None
+                                 : placeFault(program, result.feed.id(), parts.value().kind, payload.value(), *usable);
         if (fault != Reason::None) {
             result.reason = fault;
             result.link = {};
             return;
         }
-        take(*fitting);
+        take(*fitting, parts.value().kind);
     }
 
-    std::vector<Cursor> places()
+    std::span<const Cursor> places()
     {
-        std::vector<Cursor> cursors;
-        if (offer.seq == 0) {
-            cursors.push_back({&result.feed.m_trunk, 0, Link{}});
-        } else {
-            findCursors(result.feed.m_trunk, 0, offer.seq, cursors);
+        Segment& trunk = result.feed.m_trunk;
+        const auto fits = [&](const Cursor& cursor) { return !offer.after || cursor.previous == *offer.after; };
+        if (offer.seq == 0 || trunk.branches.empty()) {
+            if (offer.seq > trunk.entries.size()) {
+                return {};
+            }
+            only = {&trunk, offer.seq, offer.seq == 0 ? Link{} : trunk.entries[offer.seq - 1].link};
+            return {&only, fits(only) ? 1U : 0U};
         }
-        if (offer.after) {
-            std::erase_if(cursors, [&](const Cursor& cursor) { return cursor.previous != *offer.after; });
-        }
-        return cursors;
+        findCursors(trunk, 0, offer.seq, several);
+        std::erase_if(several, [&](const Cursor& cursor) { return !fits(cursor); });
+        return several;
     }
 
-    bool alreadyThere(const std::vector<Cursor>& cursors)
+    bool alreadyThere(std::span<const Cursor> cursors)
     {
         for (const Cursor& cursor : cursors) {
             eachFollower(cursor, [&](const KeptEntry& entry) {
@@ -239,12 +249,12 @@ struct FeedFold {
         return {entryHash(program, {result.feed.id(), offer.seq, cursor.previous}, parts.body), parts.signature};
     }
 
-    void take(const Cursor& cursor)
+    void take(const Cursor& cursor, std::uint16_t kind)
     {
         eachFollower(cursor, [&](const KeptEntry& entry) {
             result.evidence = evidence(result.feed.id(), offer.seq, entry.link, result.link);
         });
-        KeptEntry kept{{offer.entry.begin(), offer.entry.end()}, result.link};
+        KeptEntry kept{{offer.entry.begin(), offer.entry.end()}, result.link, kind};
         if (insert(cursor, std::move(kept))) {
             result.verdict = Verdict::Taken;
             return;
@@ -255,18 +265,31 @@ struct FeedFold {
     }
 };
 
-Applied apply(Feed feed, const keys::VerifyKey& program, const Offer& offer)
+namespace {
+
+Applied fold(Feed&& feed, const keys::VerifyKey& program, const Offer& offer, keys::UsableKeys* usable)
 {
-    FeedFold fold{program, offer, false, {std::move(feed), Verdict::Refused, Reason::None, {}, std::nullopt}};
+    FeedFold fold{program, offer, usable, {std::move(feed), Verdict::Refused, Reason::None, {}, std::nullopt}, {}, {}};
     fold.run();
     return std::move(fold.result);
 }
 
+} // namespace
+
+Applied apply(Feed feed, const keys::VerifyKey& program, const Offer& offer)
+{
+    keys::UsableKeys usable;
+    return fold(std::move(feed), program, offer, &usable);
+}
+
+Applied apply(Feed feed, const keys::VerifyKey& program, const Offer& offer, keys::UsableKeys& usable)
+{
+    return fold(std::move(feed), program, offer, &usable);
+}
+
 Applied applyKept(Feed feed, const keys::VerifyKey& program, const Offer& offer)
 {
-    FeedFold fold{program, offer, true, {std::move(feed), Verdict::Refused, Reason::None, {}, std::nullopt}};
-    fold.run();
-    return std::move(fold.result);
+    return fold(std::move(feed), program, offer, nullptr);
 }
 
 } // namespace peelpack::journal

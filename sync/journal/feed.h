@@ -13,6 +13,7 @@ namespace peelpack::journal {
 struct KeptEntry {
     keys::Bytes bytes;
     Link link;
+    std::uint16_t kind = 0; ///< what the bytes say
 };
 
 /// Entries that follow one another, and the branches after the last of them: none, or two and more, by the links of
@@ -82,10 +83,12 @@ struct Applied {
 /// The fold: state = apply(state, entry). Pure; checks size, form, chain, signature, in this order. On Gap and Refused
 /// the feed is unchanged. Verdicts: Taken, Known, Gap, Refused, Forked. Authority is judged later (trust/authority.h).
 Applied apply(Feed feed, const keys::VerifyKey& program, const Offer& offer);
+/// The same for one entry of many, whose signers' keys are remembered.
+Applied apply(Feed feed, const keys::VerifyKey& program, const Offer& offer, keys::UsableKeys& usable);
 
-/// The fold over entries that this installation verified before and kept where nobody else can write: size, form and
-/// chain, and no signature unless the place would be doubtful without it. The caller compares the heads that come out
-/// with those it kept.
+/// The fold over entries that this installation verified before and kept where nobody else can write: size, form of the
+/// body and chain, and no signature unless the place would be doubtful without it. A payload is looked at only where an
+/// older build may have kept it unread. The caller compares the heads that come out with those it kept.
 Applied applyKept(Feed feed, const keys::VerifyKey& program, const Offer& offer);
 
 } // namespace peelpack::journal

@@ -13,16 +13,17 @@ Reason textFault(std::string_view value, std::size_t mostCharacters, bool requir
     if (value.empty()) {
         return required ? Reason::TextMissing : Reason::None;
     }
-    if (base::firstInvalidUtf8(value) != std::string_view::npos) {
-        return Reason::BadText;
-    }
     std::size_t characters = 0;
+    bool control = false;
+    bool ascii = true;
     for (const char c : value) {
         const auto byte = static_cast<unsigned char>(c);
-        if ((byte < firstPrintable && byte != '\n') || byte == erase) {
-            return Reason::BadText;
-        }
+        control = control || (byte < firstPrintable && byte != '\n') || byte == erase;
+        ascii = ascii && byte < continuation;
         characters += (byte & continuationMask) != continuation ? 1U : 0U;
+    }
+    if (control || (!ascii && base::firstInvalidUtf8(value) != std::string_view::npos)) {
+        return Reason::BadText;
     }
     return characters > mostCharacters ? Reason::TextTooLong : Reason::None;
 }
@@ -37,7 +38,10 @@ void load(InputArchive& archive, std::string& value, std::size_t mostCharacters,
         archive.fail(Reason::TextTooLong);
     }
     const keys::ByteView bytes = archive.failed() ? keys::ByteView{} : archive.view(static_cast<std::size_t>(claimed));
-    value.assign(bytes.begin(), bytes.end());
+    value.clear();
+    if (!bytes.empty()) {
+        value.assign(reinterpret_cast<const char*>(bytes.data()), bytes.size());
+    }
     if (const Reason fault = textFault(value, mostCharacters, required); fault != Reason::None) {
         archive.fail(fault);
     }

@@ -5,6 +5,7 @@
 
 #include <cereal/archives/portable_binary.hpp>
 
+#include <algorithm>
 #include <optional>
 #include <string>
 #include <vector>
@@ -53,6 +54,8 @@ struct RangeField {
 
 inline constexpr std::size_t shortText = 200; ///< characters: names, places, categories
 inline constexpr std::size_t longText = 4000; ///< characters: reasons, feedback
+/// Set aside at once for a list; a longer one grows as its elements are read.
+inline constexpr std::size_t fewElements = 16;
 
 template <class Fixed>
 RawField<Fixed> raw(Fixed& value)
@@ -98,7 +101,9 @@ Reason textFault(std::string_view value, std::size_t mostCharacters, bool requir
 template <class Fixed>
 void CEREAL_LOAD_FUNCTION_NAME(InputArchive& archive, RawField<Fixed>& field)
 {
-    field.value = Fixed::from(archive.view(Fixed::size)).value_or(Fixed{});
+    field.value = {};
+    const keys::ByteView bytes = archive.view(Fixed::size);
+    std::copy(bytes.begin(), bytes.end(), field.value.bytes.begin());
 }
 template <class Fixed>
 void CEREAL_SAVE_FUNCTION_NAME(OutputArchive& archive, const RawField<Fixed>& field)
@@ -119,6 +124,7 @@ void CEREAL_LOAD_FUNCTION_NAME(InputArchive& archive, ListField<T>& field)
     const InputArchive::Level level(archive);
     const std::uint64_t count = archive.count(field.most);
     field.value.clear();
+    field.value.reserve(std::min<std::size_t>(count, fewElements));
     for (std::uint64_t i = 0; i < count && !archive.failed(); ++i) {
         archive(field.value.emplace_back());
     }

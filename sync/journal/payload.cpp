@@ -127,6 +127,13 @@ Checked<Payload> decodeAs(keys::ByteView bytes)
     return Payload(std::move(value).value());
 }
 
+template <class T>
+Checked<Payload> readAs(keys::ByteView bytes)
+{
+    auto value = decodeFields<T>(bytes);
+    return value ? Checked<Payload>(Payload(std::move(value).value())) : value.reason();
+}
+
 /// Calls `visit` with the alternative of Payload whose kind it is; `otherwise` for none.
 template <class Result, class Visit, std::size_t I = 1>
 Result withKind(std::uint16_t kind, const Visit& visit, Result otherwise)
@@ -148,6 +155,12 @@ Checked<Payload> decodePayload(std::uint16_t kind, keys::ByteView bytes)
 {
     const auto decode = [bytes]<class T>() { return decodeAs<T>(bytes); };
     return withKind(kind, decode, Checked<Payload>(Payload(Unread{})));
+}
+
+Checked<Payload> readPayload(std::uint16_t kind, keys::ByteView bytes)
+{
+    const auto read = [bytes]<class T>() { return readAs<T>(bytes); };
+    return withKind(kind, read, Checked<Payload>(Payload(Unread{})));
 }
 
 Checked<keys::Bytes> encode(const Payload& payload)

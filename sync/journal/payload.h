@@ -24,8 +24,15 @@ Checked<keys::Bytes> encode(const Payload& payload);
 
 /// From bytes that may be hostile; bounded by their length. Unread for a kind that this version does not know.
 Checked<Payload> decodePayload(std::uint16_t kind, keys::ByteView bytes);
+/// From bytes that decodePayload accepted before: the same bounds, and no second look at what fields say together.
+Checked<Payload> readPayload(std::uint16_t kind, keys::ByteView bytes);
 
 bool isKnown(std::uint16_t kind);
+/// False for a kind that some version of Peelpack kept without reading it. The first version knows all of these.
+inline bool checkedByEveryVersion(std::uint16_t kind)
+{
+    return isKnown(kind);
+}
 /// In which streams a kind may stand. Unknown kinds: both.
 bool belongsInProgramStream(std::uint16_t kind);
 bool belongsInStudentStream(std::uint16_t kind);

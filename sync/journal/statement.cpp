@@ -67,6 +67,13 @@ Checked<Attestation> attest(const Statement& statement, const keys::SigningKey& 
 
 Checked<Statement> checkAttestation(const Attestation& attestation, const keys::VerifyKey& program, const FeedId& feed)
 {
+    keys::UsableKeys usable;
+    return checkAttestation(attestation, program, feed, usable);
+}
+
+Checked<Statement> checkAttestation(const Attestation& attestation, const keys::VerifyKey& program, const FeedId& feed,
+                                    keys::UsableKeys& usable)
+{
     auto decoded = decodeStatement(attestation.statement);
     if (!decoded) {
         return decoded;
@@ -82,7 +89,7 @@ Checked<Statement> checkAttestation(const Attestation& attestation, const keys::
     if (byStudent != (statement.signer.key == feed.device)) {
         return Reason::BadSigner;
     }
-    if (!keys::usable(statement.signer.key)) {
+    if (!usable.usable(statement.signer.key)) {
         return Reason::UnusableKey;
     }
     if (!keys::verify(statement.signer.key, attestation.statement, attestation.signature)) {

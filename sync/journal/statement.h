@@ -55,5 +55,8 @@ Checked<Attestation> attest(const Statement& statement, const keys::SigningKey& 
 /// The statement of an attestation that stands in `feed` and was made for it: program and student are right, and it is
 /// signed by the key it names. Says nothing about whose key that is.
 Checked<Statement> checkAttestation(const Attestation& attestation, const keys::VerifyKey& program, const FeedId& feed);
+/// The same for one of many, whose keys are remembered.
+Checked<Statement> checkAttestation(const Attestation& attestation, const keys::VerifyKey& program, const FeedId& feed,
+                                    keys::UsableKeys& usable);
 
 } // namespace peelpack::journal

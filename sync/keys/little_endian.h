@@ -2,6 +2,7 @@
 
 #include "sync/keys/bytes.h"
 
+#include <algorithm>
 #include <concepts>
 #include <type_traits>
 
@@ -29,9 +30,12 @@ public:
     template <std::integral T>
     T number()
     {
-        std::uint64_t value = 0;
         const ByteView bytes = view(sizeof(T));
-        for (std::size_t i = 0; i < bytes.size(); ++i) {
+        if (bytes.empty()) {
+            return T{};
+        }
+        std::uint64_t value = 0;
+        for (std::size_t i = 0; i < sizeof(T); ++i) {
             value |= static_cast<std::uint64_t>(bytes[i]) << (8U * i);
         }
         return static_cast<T>(static_cast<std::make_unsigned_t<T>>(value));
@@ -40,7 +44,10 @@ public:
     template <class Fixed>
     Fixed fixed()
     {
-        return Fixed::from(view(Fixed::size)).value_or(Fixed{});
+        Fixed value;
+        const ByteView bytes = view(Fixed::size);
+        std::copy(bytes.begin(), bytes.end(), value.bytes.begin());
+        return value;
     }
 
     /// The next `count` bytes; none when fewer are left.

@@ -44,4 +44,16 @@ bool usable(const VerifyKey& key)
     return crypto_core_ed25519_is_valid_point(key.bytes.data()) == 1;
 }
 
+bool UsableKeys::usable(const VerifyKey& key)
+{
+    if (m_known.contains(key)) {
+        return true;
+    }
+    if (!keys::usable(key)) {
+        return false;
+    }
+    m_known.insert(key);
+    return true;
+}
+
 } // namespace peelpack::keys

@@ -4,6 +4,8 @@
 #include "sync/keys/bytes.h"
 #include "sync/keys/secret.h"
 
+#include <set>
+
 namespace peelpack::keys {
 
 /// An Ed25519 key that can sign (RFC 8032). The public half is always derived here from the seed: signing with a public
@@ -34,5 +36,15 @@ private:
 /// False for a point that is not on the curve, not canonical, of small order or outside the main subgroup. Checked once
 /// when a key is first taken in.
 [[nodiscard]] bool usable(const VerifyKey& key);
+
+/// Remembers which keys were found usable, so that a key that signed much is checked once: it costs as much as
+/// verifying a signature. For the length of one piece of work.
+class UsableKeys {
+public:
+    [[nodiscard]] bool usable(const VerifyKey& key);
+
+private:
+    std::set<VerifyKey> m_known;
+};
 
 } // namespace peelpack::keys

@@ -1,6 +1,7 @@
 #include "sync/merge/bounds.h"
 
 #include <algorithm>
+#include <map>
 
 namespace peelpack::merge {
 namespace {
@@ -28,14 +29,38 @@ std::optional<trust::ReceiptRecord> coverOf(const trust::Authority& authority, c
     return best;
 }
 
-/// The day of the sheet that an entry opens or changes, as seconds at the end of that day; empty for other entries.
-std::optional<std::int64_t> endOfSheetDay(const journal::Payload& payload)
+/// The day with which each sheet of a stream was opened; of several the earliest.
+std::map<keys::Id, base::Date> openedDays(const Ledger& ledger, const keys::Id& stream)
+{
+    std::map<keys::Id, base::Date> days;
+    const auto opens = [](std::uint16_t kind) {
+        return kind == static_cast<std::uint16_t>(journal::Kind::SheetOpened);
+    };
+    for (const auto& [id, feed] : ledger.feeds()) {
+        if (id.stream != stream) {
+            continue;
+        }
+        journal::eachTrunkEntry(feed, feed.count(), opens, [&](const journal::Decoded& entry) {
+            const auto& opened = std::get<journal::SheetOpened>(entry.payload);
+            const auto [place, added] = days.try_emplace(opened.sheet, opened.draft.head.date);
+            place->second = std::min(place->second, opened.draft.head.date);
+        });
+    }
+    return days;
+}
+
+/// The day that an entry gives a sheet, as seconds at the end of that day; empty for entries that give none, or leave
+/// the one with which it was opened.
+std::optional<std::int64_t> endOfSheetDay(const journal::Payload& payload, const std::map<keys::Id, base::Date>& days)
 {
     std::optional<base::Date> date;
     if (const auto* opened = std::get_if<journal::SheetOpened>(&payload)) {
         date = opened->draft.head.date;
     } else if (const auto* changed = std::get_if<journal::HeadChanged>(&payload)) {
-        date = changed->draft.head.date;
+        const auto before = days.find(changed->sheet);
+        if (before == days.end() || before->second != changed->draft.head.date) {
+            date = changed->draft.head.date;
+        }
     }
     return date ? std::optional((date->days() + 1LL) * secondsInDay) : std::nullopt;
 }
@@ -92,6 +117,7 @@ std::vector<TimeQuestion> timeQuestions(const trust::Authority& authority, const
     if (feed == nullptr) {
         return questions;
     }
+    const std::map<keys::Id, base::Date> days = openedDays(ledger, feedId.stream);
     std::optional<journal::Time> previous;
     std::optional<trust::ReceiptRecord> after;
     journal::eachTrunkEntry(*feed, feed->count(), nullptr, [&](const journal::Decoded& entry) {
@@ -114,7 +140,7 @@ std::vector<TimeQuestion> timeQuestions(const trust::Authority& authority, const
         if (previous && clearlyBefore(claimed, previous->seconds)) {
             ask(TimeQuestion::Sort::SteppedBack);
         }
-        const auto sheetDay = endOfSheetDay(entry.payload);
+        const auto sheetDay = endOfSheetDay(entry.payload, days);
         if (bounds.after && sheetDay &&
             clearlyBefore(*sheetDay + lateDays * secondsInDay, bounds.after->time.seconds)) {
             ask(TimeQuestion::Sort::DatedBeforeReceipts);

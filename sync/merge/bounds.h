@@ -22,7 +22,7 @@ struct TimeQuestion {
         BeforeCitedReceipt,  ///< says it was written before the receipt that it cites
         AfterReceipt,        ///< says it was written after the receipt that covers it
         SteppedBack,         ///< says it was written before the entry before it
-        DatedBeforeReceipts, ///< a sheet dated before a receipt that its phone had already seen
+        DatedBeforeReceipts, ///< a sheet opened with, or moved to, a day before a receipt that its phone had seen
     };
     Sort sort = Sort::BeforeCitedReceipt;
     journal::Position entry;

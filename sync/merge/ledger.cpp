@@ -52,6 +52,9 @@ struct LedgerFold {
     TakeReport report;
     bool verifiedBefore = false;
     bool kept = false; ///< in order of arrival, where a branch may go on after another's entry
+    keys::UsableKeys usable{};
+
+    static constexpr std::size_t entriesAhead = 4; ///< that memory is asked for
 
     Reason takeCertificates(const std::vector<keys::ByteView>& certificates)
     {
@@ -84,8 +87,11 @@ struct LedgerFold {
         std::optional<journal::Link> after;
         for (std::size_t i = 0; i < run.entries.size(); ++i) {
             const auto seq = static_cast<std::uint32_t>(run.from + i);
-            const auto fold = verifiedBefore ? journal::applyKept : journal::apply;
-            journal::Applied applied = fold(std::move(place->second), ledger.m_program, {seq, run.entries[i], after});
+            keys::readSoon(run.entries[std::min(i + entriesAhead, run.entries.size() - 1)]);
+            const journal::Offer offer{seq, run.entries[i], after};
+            journal::Applied applied =
+                verifiedBefore ? journal::applyKept(std::move(place->second), ledger.m_program, offer)
+                               : journal::apply(std::move(place->second), ledger.m_program, offer, usable);
             place->second = std::move(applied.feed);
             if (!kept) {
                 after = applied.link;
@@ -138,6 +144,21 @@ struct LedgerFold {
     }
 };
 
+namespace {
+
+/// A head that is held needs no second look at its signature: it is the one that was verified with its entry.
+bool isSigned(const Ledger& ledger, const StatedHead& head)
+{
+    if (head.count == 0) {
+        return false;
+    }
+    const journal::Feed* feed = ledger.feed(head.feed);
+    const journal::KeptEntry* held = feed == nullptr ? nullptr : feed->find(head.count - 1, head.link.hash);
+    return (held != nullptr && held->link == head.link) || journal::verifyHead(head.feed, head.count - 1, head.link);
+}
+
+} // namespace
+
 journal::Checked<Taken> take(Ledger ledger, const Batch& batch)
 {
     const std::size_t feedsBefore = ledger.feeds().size();
@@ -145,9 +166,8 @@ journal::Checked<Taken> take(Ledger ledger, const Batch& batch)
     if (const Reason reason = fold.takeCertificates(batch.certificates); reason != Reason::None) {
         return reason;
     }
-    const auto wrongHead = std::find_if(batch.heads.begin(), batch.heads.end(), [](const StatedHead& head) {
-        return head.count == 0 || !journal::verifyHead(head.feed, head.count - 1, head.link);
-    });
+    const auto wrongHead = std::find_if(batch.heads.begin(), batch.heads.end(),
+                                        [&](const StatedHead& head) { return !isSigned(fold.ledger, head); });
     if (wrongHead != batch.heads.end()) {
         return Reason::BadSignature;
     }
@@ -211,7 +231,9 @@ void append(Ledger& ledger, const journal::Place& place, const journal::SignedEn
 std::vector<Run> newEntries(const Ledger& before, const Ledger& after)
 {
     std::vector<Run> runs;
-    for (const auto& [id, feed] : after.feeds()) {
+    for (const auto& item : after.feeds()) {
+        const journal::FeedId& id = item.first;
+        const journal::Feed& feed = item.second;
         const journal::Feed* held = before.feed(id);
         feed.eachSegment([&, &feedId = id](std::uint32_t from, const journal::Segment& segment) {
             Run run{feedId, from, {}};

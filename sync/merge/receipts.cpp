@@ -54,15 +54,16 @@ OwnFeed ownFeed(const Ledger& ledger, const keys::VerifyKey& device, std::span<c
         }
     }
     for (const StatedHead& head : heads) {
-        if (head.feed.device != device || !journal::verifyHead(head.feed, head.count - 1, head.link)) {
+        if (head.feed.device != device) {
             continue;
         }
         const journal::Feed* feed = ledger.feed(head.feed);
-        if (feed == nullptr || !feed->holdsAny(head.count - 1)) {
-            result = std::max(result, OwnFeed::Behind);
-        } else if (!feed->holds(head.count - 1, head.link)) {
-            result = OwnFeed::Forked;
+        const bool held = feed != nullptr && feed->holds(head.count - 1, head.link);
+        if (held || !journal::verifyHead(head.feed, head.count - 1, head.link)) {
+            continue; // nothing new, or not ours
         }
+        const bool other = feed != nullptr && feed->holdsAny(head.count - 1);
+        result = std::max(result, other ? OwnFeed::Forked : OwnFeed::Behind);
     }
     return result;
 }

@@ -186,6 +186,8 @@ struct DecisionContent {
 
 /// Reads the entries of one student's stream, each once.
 class StudentReader {
+    static constexpr std::size_t entriesAhead = 4; ///< that memory is asked for
+
 public:
     StudentReader(const trust::Authority& authority, const keys::Id& student, std::string name) : m_authority(authority)
     {
@@ -195,11 +197,18 @@ public:
 
     record::StudentEvents read(FeedsOfStudent feeds)
     {
+        std::size_t most = 0;
+        for (const journal::Feed* feed : feeds) {
+            most += feed->count();
+        }
+        m_result.events.reserve(most);
         for (const journal::Feed* feed : inOrder(m_authority, std::move(feeds))) {
             m_writer = m_authority.holder(feed->id().device);
             feed->eachSegment([&](std::uint32_t from, const journal::Segment& segment) {
                 for (std::uint32_t i = 0; i < segment.entries.size(); ++i) {
-                    if (isAboutSheet(journal::kindOf(segment.entries[i]))) {
+                    const std::size_t soon = std::min<std::size_t>(i + entriesAhead, segment.entries.size() - 1);
+                    keys::readSoon(segment.entries[soon].bytes);
+                    if (isAboutSheet(segment.entries[i].kind)) {
                         take(journal::decode(feed->id(), from + i, segment.entries[i]));
                     }
                 }
@@ -228,7 +237,7 @@ private:
         } else if (auto* attestation = std::get_if<journal::Attestation>(&entry.payload)) {
             takeAttestation(entry, *attestation);
         } else {
-            record::Event event = eventOf(entry, m_authority.judge(entry));
+            record::Event event = eventOf(entry, m_writer, m_authority.judge(entry));
             std::visit(StudentContent{event}, entry.payload);
             m_result.events.push_back(std::move(event));
         }
@@ -241,7 +250,7 @@ private:
             return; // does not happen: such an entry is refused when it is brought
         }
         const journal::Statement& read = statement.value();
-        record::Event event = eventOf(entry, m_authority.judge(entry, read));
+        record::Event event = eventOf(entry, m_writer, m_authority.judge(entry, read));
         event.sheet = idOf(read.sheet);
         const sheet::Strength strength = m_authority.strengthOf(read);
         const std::optional<keys::Id> person = m_authority.personOf(read.signer);
@@ -254,11 +263,11 @@ private:
         m_result.events.push_back(std::move(event));
     }
 
-    [[nodiscard]] record::Event eventOf(const journal::Decoded& entry, const Judgment& judgment) const
+    static record::Event eventOf(const journal::Decoded& entry, const trust::Holder* writer, const Judgment& judgment)
     {
         record::Event event;
         event.entry = hashOf(entry.position.hash);
-        event.writer = writerOf(m_authority.holder(entry.position.feed.device));
+        event.writer = writerOf(writer);
         event.claimed = timeOf(entry.context.time);
         event.standing = standingOf(judgment);
         return event;
@@ -285,7 +294,7 @@ private:
     void addAct(journal::Decoded entry, const Judgment& judgment, bool inForce)
     {
         const journal::Act& said = *journal::actOf(entry.payload);
-        record::Event event = eventOf(entry, judgment);
+        record::Event event = eventOf(entry, m_authority.holder(entry.position.feed.device), judgment);
         event.sheet = idOf(said.sheet);
         record::Act act{hashOf(said.standsOn), hashOf(said.about), said.reason, inForce, {}};
         act.decision = std::visit(DecisionContent{}, entry.payload);
@@ -339,7 +348,8 @@ record::StudentEvents studentEvents(const trust::Authority& authority, const Led
     return StudentReader(authority, student, nameOf(namesOf(authority), student)).read(std::move(feeds));
 }
 
-std::map<keys::Id, record::StudentEvents> allStudents(const trust::Authority& authority, const Ledger& ledger)
+void eachStudent(const trust::Authority& authority, const Ledger& ledger,
+                 const std::function<void(record::StudentEvents)>& onStudent)
 {
     const keys::Id programStream = keys::programStream(ledger.program());
     const std::map<keys::Id, std::string> names = namesOf(authority);
@@ -352,14 +362,22 @@ std::map<keys::Id, record::StudentEvents> allStudents(const trust::Authority& au
             feeds[id.stream].push_back(&feed);
         }
     }
-    std::map<keys::Id, record::StudentEvents> result;
     for (auto& [student, theirs] : feeds) {
         record::StudentEvents events =
             StudentReader(authority, student, nameOf(names, student)).read(std::move(theirs));
         if (!events.events.empty() || names.contains(student)) {
-            result.emplace(student, std::move(events));
+            onStudent(std::move(events));
         }
     }
+}
+
+std::map<keys::Id, record::StudentEvents> allStudents(const trust::Authority& authority, const Ledger& ledger)
+{
+    std::map<keys::Id, record::StudentEvents> result;
+    eachStudent(authority, ledger, [&](record::StudentEvents events) {
+        const keys::Id student{events.student.bytes};
+        result.emplace(student, std::move(events));
+    });
     return result;
 }
 

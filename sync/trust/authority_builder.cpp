@@ -3,6 +3,7 @@
 #include "sync/trust/rights.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace peelpack::trust {
 
@@ -32,7 +33,8 @@ public:
             takeVouches(entries);
             takeReceipts(entries);
             takeRevocations(layer, entries);
-            m_admits.insert(m_admits.end(), entries.begin(), entries.end());
+            std::copy_if(entries.begin(), entries.end(), std::back_inserter(m_admits),
+                         [](const Decoded& entry) { return std::holds_alternative<journal::Admit>(entry.payload); });
         }
         takeVouches(entriesOf(Role::Coordinator));
         takeVouches(entriesOf(Role::Contact));
@@ -105,7 +107,7 @@ private:
             const Holder* holder = m_authority.holder(id.device);
             if (holder != nullptr && holder->role == role) {
                 journal::eachTrunkEntry(feed, m_authority.limit(id), concernsAuthority,
-                                        [&](const Decoded& entry) { entries.push_back(entry); });
+                                        [&](Decoded&& entry) { entries.push_back(std::move(entry)); });
             }
         }
         return entries;
@@ -316,13 +318,10 @@ private:
     void takeAdmits()
     {
         for (const Decoded& entry : m_admits) {
-            const auto* admit = std::get_if<journal::Admit>(&entry.payload);
-            if (admit == nullptr) {
-                continue;
-            }
-            const Holder* target = m_authority.holder(admit->entry.feed.device);
-            if (target != nullptr && target->role == Role::Student && target->person == admit->entry.feed.stream) {
-                m_authority.m_admitted.insert(admit->entry);
+            const journal::Position& admitted = std::get<journal::Admit>(entry.payload).entry;
+            const Holder* target = m_authority.holder(admitted.feed.device);
+            if (target != nullptr && target->role == Role::Student && target->person == admitted.feed.stream) {
+                m_authority.m_admitted.insert(admitted);
             } else {
                 deny(entry, Reason::NotAdmissible);
             }

@@ -273,14 +273,14 @@ class AttackOnSheets(unittest.TestCase):
         program.give(student, "anna")
         waiting = [s for s in program.json("queue", vault="anna")["students"] if s["student"] == "Ulla Berg"]
         times = waiting[0]["times"]
-        self.assertEqual([t["entry"] for t in times], [start - 1, start, start, start])
+        self.assertEqual([t["sheet"] for t in times], [honest_clock] + ["66" * 4] * 3)
         self.assertEqual(sum("well before that receipt" in t["question"] for t in times), 2)
         self.assertTrue(any("set back" in t["question"] for t in times))
         for question in times:
-            self.assertEqual((question["after"]["by"], question["before"]["by"]), ("Anna Weiss", "Anna Weiss"))
-            self.assertLessEqual(question["after"]["time"], question["before"]["time"])
-        self.assertIn("written after", program.run("queue", vault="anna").text)
-        self.assertIn("received by", program.run("queue", vault="anna").text)
+            self.assertTrue("2" < question["after"] <= question["before"], question)
+        text = program.run("queue", vault="anna").text
+        self.assertIn("It came after a receipt of " + times[0]["after"], text)
+        self.assertIn("It was received by " + times[0]["before"], text)
         self.assertEqual(program.show("anna", "66" * 4, student)["history"][0]["weight"], "counts")
 
     # 20: a modified app on the student's own phone

@@ -58,7 +58,7 @@ class CommandLine(unittest.TestCase):
         self.assertEqual(len(student["next"]), 12 + 14)
 
     def test_order_of_rows_never_matters(self):
-        run("demo", os.path.join(self.folder.name, "demo"))
+        run("demo", os.path.join(self.folder.name, "demo"), "--csv")
         with open(os.path.join(self.folder.name, "demo", "spring-class.csv"), encoding="utf-8", newline="") as demo:
             header, *lines = demo.read().splitlines(keepends=True)
         sheets = {}
@@ -191,22 +191,22 @@ class CommandLine(unittest.TestCase):
 
     def test_demo_is_the_same_every_time_and_spares_other_files(self):
         one = os.path.join(self.folder.name, "one")
-        self.assertEqual(run("demo", one).returncode, 0)
-        self.assertEqual(run("demo", one).returncode, 0)
+        self.assertEqual(run("demo", one, "--csv").returncode, 0)
+        self.assertEqual(run("demo", one, "--csv").returncode, 0)
         two = os.path.join(self.folder.name, "two")
-        run("demo", two)
+        run("demo", two, "--csv")
         for name in os.listdir(one):
             with open(os.path.join(one, name), "rb") as a, open(os.path.join(two, name), "rb") as b:
                 self.assertEqual(a.read(), b.read())
         self.file("mine", "notes.txt")
-        self.assertEqual(run("demo", self.folder.name).returncode, 2)
+        self.assertEqual(run("demo", self.folder.name, "--csv").returncode, 2)
         for csv in ("spring-class.csv", "fall-class.csv"):
             done = run("tally", os.path.join(one, csv), "--strict")
             self.assertEqual((done.returncode, done.stderr), (0, b""))
 
     def test_demo_json_names_what_was_made(self):
         folder = os.path.join(self.folder.name, "demo")
-        done = run("demo", folder, "--json")
+        done = run("demo", folder, "--csv", "--json")
         self.assertEqual(done.returncode, 0, done.stderr)
         made = json.loads(done.stdout)
         self.assertEqual(made["folder"], folder)
@@ -214,13 +214,13 @@ class CommandLine(unittest.TestCase):
 
     def test_a_demo_file_changed_by_hand_is_not_overwritten(self):
         folder = os.path.join(self.folder.name, "demo")
-        run("demo", folder)
+        run("demo", folder, "--csv")
         path = os.path.join(folder, "own-set.json")
         with open(path, "a", encoding="utf-8") as mine:
             mine.write(" ")
         with open(path, "rb") as before:
             text = before.read()
-        done = run("demo", folder)
+        done = run("demo", folder, "--csv")
         self.assertEqual(done.returncode, 2)
         self.assertIn(b"own-set.json", done.stderr)
         with open(path, "rb") as after:

@@ -231,6 +231,32 @@ TEST_CASE("Attack 6: a sheet backdated between two receipts becomes a question w
     CHECK(judgment(world.all, backdated).standing == Standing::Counts); // a question, never a reason to refuse
 }
 
+TEST_CASE("A late correction of a sheet is a question only when it moves the day", "[bounds]")
+{
+    World world;
+    world.setUp();
+    const journal::Draft today = draft();
+    world.append(world.student, world.studentId, journal::SheetOpened{idOf(0x51), idOf(0x50), today});
+    const journal::FeedId feed = world.feedOf(world.student, world.studentId);
+    const auto owed =
+        merge::receiptFor(world.all.authority(), world.all, world.instructor.signing.verifyKey(), world.studentId, {});
+    const auto seen =
+        world.append(world.instructor, world.studentId, *owed.value(), {minute(20'000), std::nullopt}); // two weeks on
+    journal::Draft corrected = today;
+    corrected.head.room = "Room 9";
+    world.append(world.student, world.studentId, journal::HeadChanged{idOf(0x51), idOf(0x50), corrected},
+                 {minute(20'001), seen});
+    CHECK(merge::timeQuestions(world.all.authority(), world.all, feed).empty());
+
+    corrected.head.date = base::Date::fromDays(today.head.date.days() - 1);
+    const auto moved = world.append(world.student, world.studentId,
+                                    journal::HeadChanged{idOf(0x51), idOf(0x50), corrected}, {minute(20'002), seen});
+    const auto questions = merge::timeQuestions(world.all.authority(), world.all, feed);
+    REQUIRE(questions.size() == 1);
+    CHECK(questions[0].sort == merge::TimeQuestion::Sort::DatedBeforeReceipts);
+    CHECK(questions[0].entry == moved);
+}
+
 TEST_CASE("Attack 7: another's entries signed again, a role granted to oneself, a grant of another program", "[attack]")
 {
     World world;
