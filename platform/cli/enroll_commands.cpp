@@ -115,13 +115,10 @@ base::Result<Answer> join(const Arguments& arguments)
     answer.json = {{"reply", *out}, {"digits", digits}, {"program", keys::hex(invitation.value().program.view())}};
     if (!codeText.empty()) {
         answer.json["vaultCode"] = codeText;
-        answer.text =
-            "Vault code, shown only now. It opens this vault when the passphrase is lost: keep it on paper.\n  " +
-            codeText + "\n";
     }
-    answer.text += "The reply is in " + *out +
-                   "; bring it to whoever invited you, and read them these digits: " + digits +
-                   "\nYou can begin to write case sheets now; they count once you are granted.\n";
+    answer.text = vaultCodeLines(codeText) + "The reply is in " + *out +
+                  "; bring it to whoever invited you, and read them these digits: " + digits +
+                  "\nYou can begin to write case sheets now; they count once you are granted.\n";
     return answer;
 }
 

@@ -234,15 +234,6 @@ base::Result<Answer> takeSigned(const Arguments& arguments)
     return answer;
 }
 
-/// The lines that show a new vault's code; none when there is none.
-std::string codeLines(const std::string& code)
-{
-    return code.empty() ? code
-                        : "Vault code, shown only now. It opens this vault when the passphrase is lost: keep it on "
-                          "paper.\n  " +
-                              code + "\n";
-}
-
 /// A vault that holds nothing but a preceptor's own keys, made when it is not there yet.
 base::Result<std::unique_ptr<vault::SqliteVault>> phoneVault(const Arguments& arguments, Secrets& secrets,
                                                              std::string& code)
@@ -294,7 +285,7 @@ base::Result<Answer> phone(const Arguments& arguments)
     if (!code.empty()) {
         answer.json["vaultCode"] = code;
     }
-    answer.text = codeLines(code) + "This phone's signing key, for an instructor to vouch for:\n  " + key + "\n";
+    answer.text = vaultCodeLines(code) + "This phone's signing key, for an instructor to vouch for:\n  " + key + "\n";
     return answer;
 }
 
@@ -329,7 +320,7 @@ base::Result<Answer> signRequest(const Arguments& arguments)
     }
     const session::SignerName signer = signerFrom(arguments);
     const std::string text =
-        codeLines(vaultCode) + "Student: " + request.value().studentName + "\n" + readBackText(sheet, signer);
+        vaultCodeLines(vaultCode) + "Student: " + request.value().studentName + "\n" + readBackText(sheet, signer);
     if (const base::Result<bool> agreed = confirmed(arguments, source, text); !agreed) {
         return agreed.error();
     }

@@ -3,7 +3,6 @@
 import datetime
 import json
 import os
-import re
 import resource
 import subprocess
 import tempfile
@@ -129,12 +128,9 @@ class Program:
     def join(self, inviter, who, invitation):
         """Joins and is granted; a vault that is there already goes on with new keys."""
         reply = self.new_file("reply")
-        joined = self.run("enroll", "join", invitation, "--name", self.names[who], "--out", reply, vault=who)
-        code = re.search(r"^  ([0-9A-Z-]{41})$", joined.text, re.M)
-        if code:
-            self.codes[who] = code.group(1)
-        digits = re.search(r"digits: (\d{6})", joined.text).group(1)
-        self.run("enroll", "grant", reply, "--digits", digits, vault=inviter)
+        joined = self.json("enroll", "join", invitation, "--name", self.names[who], "--out", reply, vault=who)
+        self.codes.setdefault(who, joined.get("vaultCode"))
+        self.run("enroll", "grant", reply, "--digits", joined["digits"], vault=inviter)
 
     def enroll(self, inviter, who, name, role, scope):
         self.names[who] = name

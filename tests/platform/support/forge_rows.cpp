@@ -66,7 +66,7 @@ struct RowForge::State {
             need(vault::runOnce(*database, "DROP TRIGGER entry_stays"));
             vault::Chain chain;
             for (const Row& row : rows()) {
-                const keys::Bytes place = vault::entryPlace(row.number, row.feed, row.seq);
+                const auto place = vault::entryPlace(row.number, row.feed, row.seq);
                 const keys::Bytes sealed = row.number == number ? sealer->seal(place, plain) : row.sealed;
                 if (row.number == number) {
                     need(vault::runOnce(*database, "UPDATE entry SET sealed = ? WHERE number = ?",
