@@ -175,11 +175,20 @@ base::Result<Answer> verify(const Material& material)
                   ", which its own device signed: cut off.");
         }
     }
-    for (const merge::Contradiction& cut : merge::contradictions(authority, taken.ledger, heads)) {
-        fault("A receipt names entry " + std::to_string(cut.receipt.covered.seq) + " of device " +
-              keys::hex(cut.receipt.covered.feed.device.view()).substr(0, 8) +
-              (cut.sort == merge::Contradiction::Sort::Cut ? ", which is not here: cut off."
-                                                           : ", and another stands at its place."));
+    const auto named = [](const trust::ReceiptRecord& receipt) {
+        return "A receipt names entry " + std::to_string(receipt.covered.seq) + " of device " +
+               keys::hex(receipt.covered.feed.device.view()).substr(0, 8);
+    };
+    for (const trust::ReceiptRecord& receipt : authority.receipts()) {
+        const journal::Feed* feed = taken.ledger.feed(receipt.covered.feed);
+        if (feed == nullptr || !feed->holdsAny(receipt.covered.seq)) {
+            fault(named(receipt) + ", which is not here: cut off.");
+        }
+    }
+    for (const merge::Contradiction& found : merge::contradictions(authority, taken.ledger, heads)) {
+        if (found.sort == merge::Contradiction::Sort::Rewritten) {
+            fault(named(found.receipt) + ", and another stands at its place.");
+        }
     }
     answer.json["forks"] = nlohmann::ordered_json::array();
     std::size_t forks = 0;

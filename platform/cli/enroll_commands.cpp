@@ -81,7 +81,7 @@ base::Result<Answer> join(const Arguments& arguments)
     }
     Secrets source = std::move(secrets).value();
     std::unique_ptr<vault::SqliteVault> vault;
-    std::string codeLines;
+    std::string codeText;
     if (QFile::exists(QString::fromStdString(file.value()))) {
         const base::Result<keys::Secret> secret = source.ask("Passphrase or PIN of the vault");
         if (!secret) {
@@ -100,9 +100,7 @@ base::Result<Answer> join(const Arguments& arguments)
         }
         NewVault parts = std::move(made).value();
         vault = std::move(parts.vault);
-        codeLines =
-            "Vault code, shown only now. It opens this vault when the passphrase is lost: keep it on paper.\n  " +
-            std::string(textOf(parts.codeText)) + "\n";
+        codeText = textOf(parts.codeText);
     }
     const base::Result<keys::InvitationReply> reply =
         session::join(*vault, invitation.value(), typed(arguments, "name"));
@@ -115,7 +113,10 @@ base::Result<Answer> join(const Arguments& arguments)
     const std::string digits = keys::comparisonDigits(invitation.value(), reply.value());
     Answer answer;
     answer.json = {{"reply", *out}, {"digits", digits}, {"program", keys::hex(invitation.value().program.view())}};
-    answer.text = codeLines + "The reply is in " + *out +
+    if (!codeText.empty()) {
+        answer.json["vaultCode"] = codeText;
+    }
+    answer.text = vaultCodeLines(codeText) + "The reply is in " + *out +
                   "; bring it to whoever invited you, and read them these digits: " + digits +
                   "\nYou can begin to write case sheets now; they count once you are granted.\n";
     return answer;

@@ -5,6 +5,7 @@
 #include "platform/cli/bytes_file.h"
 #include "platform/cli/vault_access.h"
 #include "platform/session/directory.h"
+#include "platform/session/repudiations.h"
 #include "sync/keys/card.h"
 #include "sync/keys/password.h"
 
@@ -221,6 +222,7 @@ base::Result<Answer> statement(const Arguments& arguments)
         return kind == static_cast<std::uint16_t>(journal::Kind::Attestation);
     };
     for (const auto& [id, feed] : session.ledger().feeds()) {
+        const std::set<base::EntryHash> said = session::repudiatedIn(session, id.stream);
         journal::eachTrunkEntry(feed, feed.count(), wanted, [&, stream = id.stream](const journal::Decoded& entry) {
             const auto signedText = journal::decodeStatement(std::get<journal::Attestation>(entry.payload).statement);
             if (!signedText || session.authority().personOf(signedText.value().signer) != preceptor.value()->id) {
@@ -231,7 +233,8 @@ base::Result<Answer> statement(const Arguments& arguments)
                 return;
             }
             const std::string hash = keys::hex(entry.position.hash.view());
-            const bool notMine = std::any_of(repudiated.begin(), repudiated.end(),
+            const bool notMine = said.contains(base::EntryHash{entry.position.hash.bytes}) ||
+                                 std::any_of(repudiated.begin(), repudiated.end(),
                                              [&](const std::string& digits) { return hash.starts_with(digits); });
             const journal::Signer& signer = signedText.value().signer;
             items[stream][{signer.card, signer.epoch}].push_back({entry.position.hash, notMine});

@@ -37,12 +37,6 @@ base::Result<bool> showAndCheck(const keys::Secret& code, Secrets& secrets)
                : base::Error{base::ErrorCode::BadInput, "That is another code; nothing was made."};
 }
 
-std::string vaultCodeLines(const keys::Secret& codeText)
-{
-    return "Vault code, shown only now. It opens this vault when the passphrase is lost: keep it on paper.\n  " +
-           std::string(textOf(codeText)) + "\n";
-}
-
 base::Result<Answer> makeProgram(const Arguments& arguments)
 {
     const base::Result<std::string> file = vaultFile(arguments);
@@ -79,7 +73,7 @@ base::Result<Answer> makeProgram(const Arguments& arguments)
     const std::string id = keys::hex(key.value().verifyKey().view());
     Answer answer;
     answer.json = {{"program", id}, {"vaultCode", textOf(vault.value().codeText)}};
-    answer.text = vaultCodeLines(vault.value().codeText) +
+    answer.text = vaultCodeLines(textOf(vault.value().codeText)) +
                   "The program is set up. Its id, which anybody may know:\n  " + id +
                   "\nNext: peelpack enroll invite\n";
     return answer;
@@ -122,7 +116,7 @@ base::Result<Answer> takeOver(const Arguments& arguments)
     Answer answer;
     const std::string id = keys::hex(key.value().verifyKey().view());
     answer.json = {{"program", id}, {"epoch", epoch}, {"vaultCode", textOf(vault.value().codeText)}};
-    answer.text = vaultCodeLines(vault.value().codeText) +
+    answer.text = vaultCodeLines(textOf(vault.value().codeText)) +
                   "You are the program's director now. Check that this is the program's id:\n  " + id +
                   "\nNext: take in a colleague's parcel, then send yours.\n";
     return answer;

@@ -6,6 +6,7 @@
 #include "platform/cli/sheet_text.h"
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
+#include "platform/session/repudiations.h"
 #include "sync/merge/bounds.h"
 
 #include <algorithm>
@@ -16,9 +17,12 @@ namespace {
 constexpr std::size_t shortDigits = 8;
 
 /// Why an instructor should look at a sheet before initialing it; empty: nothing stands out.
-std::vector<std::string> questionsOf(const record::SheetRecord& sheet)
+std::vector<std::string> questionsOf(const record::SheetRecord& sheet, bool repudiated)
 {
     std::vector<std::string> questions;
+    if (repudiated) {
+        questions.emplace_back("The preceptor says that a signature on it is not theirs.");
+    }
     for (const record::Review& review : sheet.reviews) {
         if (review.answer == record::Review::Answer::Pending) {
             questions.push_back("The student asks for a review of \"" + std::string(sheet::label(review.asked.skill)) +
@@ -69,6 +73,13 @@ std::vector<std::string> questionsOf(const record::SheetRecord& sheet)
     return questions;
 }
 
+/// A signature in effect of which the preceptor says that it is not theirs.
+bool isRepudiated(const record::SheetRecord& sheet, const std::set<base::EntryHash>& repudiated)
+{
+    return std::any_of(sheet.signers.begin(), sheet.signers.end(),
+                       [&](const record::Signer& signer) { return repudiated.contains(signer.entry); });
+}
+
 /// Something about the sheet waits for an instructor's answer.
 bool isAsked(const record::SheetRecord& sheet)
 {
@@ -80,7 +91,7 @@ bool isAsked(const record::SheetRecord& sheet)
 }
 
 /// What an instructor still has to do with a sheet.
-bool waits(const record::SheetRecord& sheet)
+bool waits(const record::SheetRecord& sheet, bool repudiated)
 {
     switch (sheet.standing) {
     case record::SheetStanding::Signed:
@@ -94,7 +105,7 @@ bool waits(const record::SheetRecord& sheet)
     case record::SheetStanding::Initialed:
         break;
     }
-    return isAsked(sheet);
+    return repudiated || isAsked(sheet);
 }
 
 /// The sheet that an entry is about; empty when it is about none.
@@ -169,14 +180,16 @@ base::Result<Answer> queue(const Arguments& arguments)
     for (const keys::Id& id : students.value()) {
         const record::StudentRecord student = session.recordOf(id);
         const record::ShortNames names = record::shortNames(student);
+        const std::set<base::EntryHash> notTheirs = session::repudiatedIn(session, id);
         nlohmann::ordered_json list = nlohmann::ordered_json::array();
         std::string lines;
         for (const record::SheetRecord& sheet : student.sheets) {
-            if (!waits(sheet)) {
+            const bool repudiated = isRepudiated(sheet, notTheirs);
+            if (!waits(sheet, repudiated)) {
                 continue;
             }
             ++count;
-            const std::vector<std::string> questions = questionsOf(sheet);
+            const std::vector<std::string> questions = questionsOf(sheet, repudiated);
             const std::string& name = names.sheets.at(sheet.id);
             lines += sheetLine(sheet, name);
             for (const std::string& question : questions) {

@@ -236,7 +236,7 @@ base::Result<Answer> takeSigned(const Arguments& arguments)
 
 /// A vault that holds nothing but a preceptor's own keys, made when it is not there yet.
 base::Result<std::unique_ptr<vault::SqliteVault>> phoneVault(const Arguments& arguments, Secrets& secrets,
-                                                             std::string& shown)
+                                                             std::string& code)
 {
     const base::Result<std::string> file = vaultFile(arguments);
     if (!file) {
@@ -248,8 +248,7 @@ base::Result<std::unique_ptr<vault::SqliteVault>> phoneVault(const Arguments& ar
             return made.error();
         }
         NewVault parts = std::move(made).value();
-        shown = "Vault code, shown only now. It opens this vault when the passphrase is lost: keep it on paper.\n  " +
-                std::string(textOf(parts.codeText)) + "\n";
+        code = textOf(parts.codeText);
         return std::move(parts.vault);
     }
     const base::Result<keys::Secret> secret = secrets.ask("Passphrase or PIN of the vault");
@@ -271,8 +270,8 @@ base::Result<Answer> phone(const Arguments& arguments)
         return secrets.error();
     }
     Secrets source = std::move(secrets).value();
-    std::string shown;
-    const auto vault = phoneVault(arguments, source, shown);
+    std::string code;
+    const auto vault = phoneVault(arguments, source, code);
     if (!vault) {
         return vault.error();
     }
@@ -283,7 +282,10 @@ base::Result<Answer> phone(const Arguments& arguments)
     const std::string key = keys::hex(device.value()->signing.verifyKey().view());
     Answer answer;
     answer.json = {{"key", key}};
-    answer.text = shown + "This phone's signing key, for an instructor to vouch for:\n  " + key + "\n";
+    if (!code.empty()) {
+        answer.json["vaultCode"] = code;
+    }
+    answer.text = vaultCodeLines(code) + "This phone's signing key, for an instructor to vouch for:\n  " + key + "\n";
     return answer;
 }
 
@@ -301,8 +303,8 @@ base::Result<Answer> signRequest(const Arguments& arguments)
         return base::Error{base::ErrorCode::BadInput, std::string(journal::sentence(request.reason()))};
     }
     Secrets source = std::move(secrets).value();
-    std::string shown;
-    const auto vault = phoneVault(arguments, source, shown);
+    std::string vaultCode;
+    const auto vault = phoneVault(arguments, source, vaultCode);
     if (!vault) {
         return vault.error();
     }
@@ -317,7 +319,8 @@ base::Result<Answer> signRequest(const Arguments& arguments)
         return clean.error();
     }
     const session::SignerName signer = signerFrom(arguments);
-    const std::string text = shown + "Student: " + request.value().studentName + "\n" + readBackText(sheet, signer);
+    const std::string text =
+        vaultCodeLines(vaultCode) + "Student: " + request.value().studentName + "\n" + readBackText(sheet, signer);
     if (const base::Result<bool> agreed = confirmed(arguments, source, text); !agreed) {
         return agreed.error();
     }
@@ -335,6 +338,9 @@ base::Result<Answer> signRequest(const Arguments& arguments)
     }
     Answer answer;
     answer.json = {{"answer", *out}};
+    if (!vaultCode.empty()) {
+        answer.json["vaultCode"] = vaultCode;
+    }
     answer.text = "Signed; the answer is in " + *out + ". Show it to the student's phone.\n";
     return answer;
 }

@@ -102,6 +102,14 @@ base::Result<NewVault> makeVault(const std::string& file, bool pin, Secrets& sec
     return NewVault{std::move(parts.vault), keys::codeText(keys::CodeSort::Vault, parts.code.view())};
 }
 
+std::string vaultCodeLines(std::string_view code)
+{
+    return code.empty() ? std::string()
+                        : "Vault code, shown only now. It opens this vault when the passphrase is lost: keep it on "
+                          "paper.\n  " +
+                              std::string(code) + "\n";
+}
+
 std::string typed(const Arguments& arguments, const std::string& option)
 {
     return files::normalized(arguments.value(option).value_or(std::string()));

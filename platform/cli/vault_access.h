@@ -33,6 +33,9 @@ struct NewVault {
 };
 base::Result<NewVault> makeVault(const std::string& file, bool pin, Secrets& secrets);
 
+/// The lines that show a new vault's code, once; none when there is no code.
+std::string vaultCodeLines(std::string_view code);
+
 /// The system's clock and zone.
 session::Clock systemClock();
 keys::RandomSource& systemRandom();

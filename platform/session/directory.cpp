@@ -55,6 +55,12 @@ bool isRevoked(const trust::Authority& authority, const Session& session, const 
     return authority.revokedFrom(feed) <= count;
 }
 
+/// A key to which nothing can be sealed, however it came to be granted, must not keep a parcel from everybody else.
+bool getsParcels(const GrantedDevice& device)
+{
+    return !device.revoked && keys::usable(device.seal);
+}
+
 } // namespace
 
 std::string_view word(Role role)
@@ -199,7 +205,7 @@ std::vector<keys::SealKey> Directory::staffKeys(const keys::Id& student, const k
                 continue;
             }
             for (const GrantedDevice& device : staff.devices) {
-                if (!device.revoked && device.key != without && found.size() < parcel::mostRecipients) {
+                if (getsParcels(device) && device.key != without && found.size() < parcel::mostRecipients) {
                     found.push_back(device.seal);
                 }
             }
@@ -212,7 +218,7 @@ std::vector<keys::SealKey> Directory::keysOf(const Person& person)
 {
     std::vector<keys::SealKey> found;
     for (const GrantedDevice& device : person.devices) {
-        if (!device.revoked) {
+        if (getsParcels(device)) {
             found.push_back(device.seal);
         }
     }

@@ -19,8 +19,19 @@ base::Error refused(journal::Reason reason)
     return bad(std::string(journal::sentence(reason)));
 }
 
-/// Wrong PINs on this phone since somebody last signed here with a card.
-vault::WrongTries wrongTriesOf(const Session& session)
+/// True when the statement was signed with this very card and its right PIN.
+bool signedWith(const journal::Attestation& attestation, const keys::SigningCard& card,
+                const std::optional<keys::VerifyKey>& expected)
+{
+    const auto statement = journal::decodeStatement(attestation.statement);
+    return statement && statement.value().signer.card == card.card && statement.value().signer.epoch == card.epoch &&
+           statement.value().signer.key == expected;
+}
+
+/// Wrong PINs on this phone, of whatever card, since this card signed here. Another card's signature gives no tries
+/// back: the phone's owner may have made that card.
+vault::WrongTries wrongTriesOf(const Session& session, const keys::SigningCard& card,
+                               const std::optional<keys::VerifyKey>& expected)
 {
     vault::WrongTries tries;
     const auto own = session.ownFeed(session.person());
@@ -29,7 +40,8 @@ vault::WrongTries wrongTriesOf(const Session& session)
         return tries;
     }
     journal::eachTrunkEntry(*feed, feed->count(), nullptr, [&](const journal::Decoded& entry) {
-        if (std::holds_alternative<journal::Attestation>(entry.payload)) {
+        const auto* attestation = std::get_if<journal::Attestation>(&entry.payload);
+        if (attestation != nullptr && signedWith(*attestation, card, expected)) {
             tries = {};
         } else if (const auto* ended = std::get_if<journal::HandOverEnded>(&entry.payload)) {
             tries.count += ended->wrongTries;
@@ -104,7 +116,8 @@ base::Result<UnlockedCard> unlockCard(Session& session, const keys::SigningCard&
                                       const keys::Id& sheet)
 {
     const journal::Time began = session.now();
-    const vault::WrongTries tries = wrongTriesOf(session);
+    const std::optional<keys::VerifyKey> expected = expectedKey(session, card);
+    const vault::WrongTries tries = wrongTriesOf(session, card, expected);
     if (const std::int64_t wait = tries.waitLeft(began.seconds); wait > 0) {
         return bad("Too many wrong PINs on this phone: wait " + std::to_string(wait) +
                    " seconds, or let the preceptor sign on their own phone.");
@@ -113,7 +126,6 @@ base::Result<UnlockedCard> unlockCard(Session& session, const keys::SigningCard&
     if (!key) {
         return key.error();
     }
-    const std::optional<keys::VerifyKey> expected = expectedKey(session, card);
     if (expected && key.value().verifyKey() != *expected) {
         const auto kept = endHandOver(session, sheet, began, 1, journal::HandOverCause::WrongPin);
         return kept ? bad("That is not the PIN of this card. The try is kept in the journal.") : kept.error();

@@ -117,6 +117,9 @@ base::Result<bool> check(const Invitation& invitation, const InvitationReply& re
     if (!sameHash(reply.mac, replyMac(invitation, reply.device, reply.seal))) {
         return base::Error{base::ErrorCode::BadValue, "The reply was not made with this invitation."};
     }
+    if (!usable(reply.seal)) {
+        return base::Error{base::ErrorCode::BadValue, "Nothing can be sealed to the key in the reply."};
+    }
     if (!usable(reply.device) || !verify(reply.device, joinStatement(reply.mac), reply.signature)) {
         return base::Error{base::ErrorCode::BadValue, "The reply was not signed by the device that it names."};
     }

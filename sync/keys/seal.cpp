@@ -28,6 +28,12 @@ base::Result<Secret> OpeningKey::agree(const SealKey& other) const
     return shared;
 }
 
+bool usable(const SealKey& key)
+{
+    const auto any = OpeningKey::fromSeed(Bytes(OpeningKey::seedBytes, 1));
+    return any && any.value().agree(key).ok();
+}
+
 base::Result<Bytes> aeadSeal(ByteView key, ByteView nonce, ByteView associated, ByteView plain)
 {
     if (key.size() != aeadKeyBytes || nonce.size() != aeadNonceBytes) {

@@ -25,6 +25,9 @@ private:
     SealKey m_sealKey;
 };
 
+/// False for a public key of small order: nothing can be sealed to it. Checked once when a key is first taken in.
+[[nodiscard]] bool usable(const SealKey& key);
+
 inline constexpr std::size_t aeadKeyBytes = 32;
 inline constexpr std::size_t aeadNonceBytes = 24;
 inline constexpr std::size_t aeadTagBytes = 16;
