@@ -73,6 +73,7 @@ class AttackByStaff(unittest.TestCase):
                        for kind, payload in acts.items()]
             with_reason = forge.seal(volume.replace(base.copy().add(
                 forge.sign, journal_bytes.VOID, journal_bytes.act(sheet_id, bytes(32), about, "x"))).without_heads_of(base))
+        program.give("anna", "bruno")
         for parcel in parcels:
             report = program.take("bruno", parcel)
             finding, = report["files"][0]["findings"]
@@ -88,7 +89,7 @@ class AttackByStaff(unittest.TestCase):
         student = program.student("lena", "Lena Ortiz")
         program.enroll("mara", "dora", "Dora Voss", "instructor", "Spring class")
         program.give("mara", "anna", "dora")
-        program.give("anna", "mara", "dora", "bruno")
+        program.give("anna", "mara", "dora", "bruno", student)
         sheet = program.signed_sheet(student)
         program.give(student, "dora")
         program.give("dora", student)
@@ -141,7 +142,6 @@ class AttackByStaff(unittest.TestCase):
             self.assertEqual([one == shown[0] for one in shown], [True] * 4)
             self.assertEqual(shown[0]["standing"], standing)
             self.assertEqual([line["weight"] for line in shown[0]["history"]].count("beside"), 1)
-        self.assertIn("apart", " ".join(program.questions("anna", sheet) or program.questions("bruno", sheet) or []))
         # The director's word goes first, from where both stood.
         program.run("initial", sheet, "--reason", "the room was changed", *here, vault="mara")
         program.give("mara", "anna", "bruno")

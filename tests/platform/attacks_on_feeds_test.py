@@ -67,7 +67,7 @@ class AttackOnFeeds(unittest.TestCase):
         self.assertFalse(report["saved"])
         shown = volume_of(program, "anna").replace(signed)
         checked = program.check(program.write(shown.build(), "export"), expect=1)
-        self.assertTrue(any("another stands at its place" in fault for fault in checked["faults"]), checked)
+        self.assertTrue(any("cut off" in fault for fault in checked["faults"]), checked)
         report = program.take("anna", other)
         self.assertEqual([(f["whose"], f["entry"]) for f in report["forks"]], [("Milo Brandis", 0)])
         self.assertTrue(program.show("anna", unwelcome, student)["history"])
@@ -98,7 +98,9 @@ class AttackOnFeeds(unittest.TestCase):
         self.assertEqual(len(evidence), 1)
         self.assertLessEqual(len(evidence.copy().pop()) // 2, 300)
         exports = [program.export(who, "--student", "Nora Feld") for who in ("anna", "bruno")]
-        self.assertEqual(program.read(exports[0]), program.read(exports[1]))
+        for export in exports:
+            for history in histories:
+                self.assertIn(history.entries[start], program.read(export))
         checked = program.check(exports[0])
         self.assertEqual([fork["evidence"] for fork in checked["forks"]], list(evidence))
         for history, number in zip(histories, ("a1", "b2")):
@@ -142,7 +144,7 @@ class AttackOnFeeds(unittest.TestCase):
             in_own = forge.seal(Volume(volume.program).replace(mine).without_heads_of(mine))
         self.assertEqual(program.take("anna", renamed)["new"], 0)
         program.take("anna", signed)
-        self.assertEqual(program.check(program.export("anna", "--student", "Olaf Rehn"))["refused"], 3)
+        self.assertEqual(program.check(program.export("anna"))["refused"], 3)
         after = program.show("anna", sheet, victim)
         self.assertEqual({name for name in after if after[name] != whole[name]}, {"history"})
         self.assertEqual([line["weight"] for line in after["history"]].count("refused"), 3)

@@ -36,7 +36,7 @@ class AttackOnSheets(unittest.TestCase):
         program.run("sheet", "change", sheet, "--feedback", "Excellent.", vault="ines", expect=2)
         after = program.show("ines", sheet)
         self.assertEqual({name for name in after if after[name] != before[name]}, {"unsignedVersion", "history"})
-        self.assertEqual(after["unsignedVersion"]["marks"], "---YY-----")
+        self.assertEqual(after["unsignedVersion"]["marks"], "YYYYYYYYYA")
         self.assertIn("Room 9", program.run("sheet", "show", sheet, vault="ines").text)
         self.assertEqual(program.counted("ines"), counted)
         program.give("ines", "anna")
@@ -51,7 +51,7 @@ class AttackOnSheets(unittest.TestCase):
         whole = program.show(student, sheet)
         with Forge(program, student, "rows") as forge:
             rows = forge.ask("rows")
-        row = next(r for r in rows if Entry(bytes.fromhex(r["plain"])).kind == ATTESTATION and r["seq"] < 10)
+        row = next(r for r in rows if r["feed"] and r["seq"] < 10 and Entry(bytes.fromhex(r["plain"])).kind == ATTESTATION)
         database = sqlite3.connect(program.vault(student))
         with self.assertRaisesRegex(sqlite3.IntegrityError, "never changed"):
             database.execute("UPDATE entry SET sealed = x'00' WHERE number = ?", (row["row"],))
@@ -84,7 +84,7 @@ class AttackOnSheets(unittest.TestCase):
         sheet = program.signed_sheet(student, marks="YYYYNYYYYA")
         with Forge(program, student, "rows") as forge:
             rows = forge.ask("rows")
-            row = next(r for r in rows if Entry(bytes.fromhex(r["plain"])).kind == ATTESTATION and r["seq"] < 10)
+            row = next(r for r in rows if r["feed"] and r["seq"] < 10 and Entry(bytes.fromhex(r["plain"])).kind == ATTESTATION)
             entry = bytearray.fromhex(row["plain"])
             marks = bytes(entry).index(bytes([4, 2]) + bytes(8) + bytes([5, 1]))  # technique: No
             entry[marks + 1] = 1
@@ -92,7 +92,7 @@ class AttackOnSheets(unittest.TestCase):
         self.assertEqual(program.run("sheet", "list", vault=student).complaint, "")
         checked = program.check(program.vault(student), expect=1)
         self.assertIn(f"Entry {row['seq']} of device", checked["faults"][0])
-        self.assertIn("not signed", self.refusal(program.give(student, "anna")))
+        self.assertIn("does not fit", self.refusal(program.give(student, "anna")))
         self.assertEqual(program.show("anna", sheet, student)["standing"], "open")
 
     def test_01_an_edit_in_the_parcel_is_refused_whether_the_student_signs_it_or_not(self):
@@ -120,7 +120,7 @@ class AttackOnSheets(unittest.TestCase):
                     parcels.append(forge.seal(forged))
         for parcel in parcels:
             report = program.take("anna", parcel)
-            self.assertIn("not signed", self.refusal(report))
+            self.assertIn("does not fit", self.refusal(report))
             self.assertFalse(report["saved"])
         self.assertEqual(program.show("anna", sheet, student), before)
 
@@ -232,7 +232,7 @@ class AttackOnSheets(unittest.TestCase):
         with Forge(program, thief) as forge:
             mine = own_feed(volume, forge.who())
             parcels.append(forge.seal(volume_of_runs(volume, mine.add(forge.sign, ATTESTATION, genuine))))
-        for parcel, reason in zip(parcels, ("not signed", "another student")):
+        for parcel, reason in zip(parcels, ("does not fit", "another student")):
             report = program.take("bruno", program.send("anna", "bruno"), parcel)
             self.assertIn(reason, self.refusal({"files": report["files"][1:]}))
         # Word for word in the same feed it says nothing more about its own sheet.
