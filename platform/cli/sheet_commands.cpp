@@ -138,8 +138,8 @@ base::Result<Answer> changeSheet(const Arguments& arguments)
                           }
                           draft.head = head.value();
                           draft.procedures = proceduresFrom(arguments, draft.procedures);
-                          if (!marks.value().empty()) {
-                              draft.marks = marks.value();
+                          for (const journal::SkillMark& mark : marks.value()) {
+                              setMark(draft.marks, mark);
                           }
                           if (const base::Result<bool> clean = screened(arguments, textsOf(draft)); !clean) {
                               return clean.error();
