@@ -43,7 +43,7 @@ class Entry:
 
     def sheet(self):
         """The sheet that a student's entry is about; an attestation's stands inside what was signed."""
-        return self.payload[140:156] if self.kind == ATTESTATION else self.payload[1:17]
+        return self.payload[92:108] if self.kind == ATTESTATION else self.payload[1:17]
 
 
 def body(kind, payload, seconds, zone=0, cites=b""):
