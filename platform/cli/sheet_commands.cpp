@@ -116,11 +116,21 @@ base::Result<Answer> aboutSheet(const Arguments& arguments, const std::string& d
     return answer;
 }
 
+/// What the student wrote last: a version that nobody has signed yet, else the sheet as it stands.
+journal::Draft newestDraft(const record::SheetRecord& sheet)
+{
+    if (!sheet.unsignedVersion) {
+        return session::draftOf(sheet.content);
+    }
+    const record::Draft& draft = sheet.unsignedVersion->draft;
+    return session::draftOf({draft.procedures, draft.head, draft.marks, {}});
+}
+
 base::Result<Answer> changeSheet(const Arguments& arguments)
 {
     return aboutSheet(arguments, "Changed. A sheet that is signed stays as it was signed; the change shows beside it.",
                       [&](const session::SheetPlace& place) -> base::Result<journal::Payload> {
-                          journal::Draft draft = session::draftOf(place.record.content);
+                          journal::Draft draft = newestDraft(place.record);
                           const base::Result<journal::Head> head = headFrom(arguments, draft.head);
                           const base::Result<std::vector<journal::SkillMark>> marks = marksFrom(arguments);
                           if (!head || !marks) {

@@ -46,14 +46,6 @@ std::optional<sheet::Mark> markOf(std::string_view text)
     return mark == sheet::Mark::Unmarked ? std::nullopt : mark;
 }
 
-void setMark(std::vector<journal::SkillMark>& marks, journal::SkillMark mark)
-{
-    std::erase_if(marks, [&](const journal::SkillMark& other) { return other.skill == mark.skill; });
-    const auto place = std::find_if(marks.begin(), marks.end(),
-                                    [&](const journal::SkillMark& other) { return other.skill > mark.skill; });
-    marks.insert(place, std::move(mark));
-}
-
 base::Result<journal::SkillMark> oneMark(const std::string& text)
 {
     const std::size_t equals = std::min(text.find('='), text.size());
@@ -94,6 +86,14 @@ std::string placeOf(const std::string& file, std::size_t line)
 }
 
 } // namespace
+
+void setMark(std::vector<journal::SkillMark>& marks, journal::SkillMark mark)
+{
+    std::erase_if(marks, [&](const journal::SkillMark& other) { return other.skill == mark.skill; });
+    const auto place = std::find_if(marks.begin(), marks.end(),
+                                    [&](const journal::SkillMark& other) { return other.skill > mark.skill; });
+    marks.insert(place, std::move(mark));
+}
 
 std::vector<OptionSpec> headOptions()
 {

@@ -22,6 +22,9 @@ std::vector<std::string> proceduresFrom(const Arguments& arguments, const std::v
 /// SKILL=NA:why.
 base::Result<std::vector<journal::SkillMark>> marksFrom(const Arguments& arguments);
 
+/// Puts a mark among others, in the order of the skills; one of the same skill is replaced.
+void setMark(std::vector<journal::SkillMark>& marks, journal::SkillMark mark);
+
 /// True when an option that headOptions() lists was given.
 bool changesHead(const Arguments& arguments);
 

@@ -235,7 +235,8 @@ class AttackByStaff(unittest.TestCase):
             key, _ = forge.sign_with(b"\7" * 32, b"")
             start = len(feed.entries)
             feed.add(forge.sign, journal_bytes.GRANT, journal_bytes.grant(b"\7" * 16, 1, key, bytes(32), "Weak Key"))
-            weak = feed.copy().add(forge.sign, journal_bytes.GRANT, journal_bytes.grant(b"\x08" * 16, 1, SMALL_ORDER[0], good, "W"))
+            grant = journal_bytes.grant(b"\x08" * 16, 1, SMALL_ORDER[0], good, "Weak Key")
+            weak = feed.copy().add(forge.sign, journal_bytes.GRANT, grant)
             refused = forge.seal(volume.replace(weak).without_heads_of(weak), to="Anna Weiss")
             forge.keep(feed, start)
         finding, = program.take("anna", refused)["files"][0]["findings"]

@@ -31,7 +31,8 @@ class AttackOnSheets(unittest.TestCase):
         program = self.program
         sheet = program.signed_sheet("ines", "--feedback", "Calm.", marks="YYYYNYYYYA")
         before, counted = program.show("ines", sheet), program.counted("ines")
-        program.run("sheet", "change", sheet, "--marks", "YYYYYYYYYA", "--room", "Room 9", "--site", "South Campus", vault="ines")
+        for change in (["--marks", "YYYYYYYYYA"], ["--room", "Room 9", "--site", "South Campus"]):
+            program.run("sheet", "change", sheet, *change, vault="ines")
         program.run("sheet", "change", sheet, "--feedback", "Excellent.", vault="ines", expect=2)
         after = program.show("ines", sheet)
         self.assertEqual({name for name in after if after[name] != before[name]}, {"unsignedVersion", "history"})
