@@ -5,7 +5,6 @@
 #include "platform/cli/bytes_file.h"
 #include "platform/cli/vault_access.h"
 #include "platform/cli/vault_rows.h"
-#include "sync/merge/receipts.h"
 #include "sync/parcel/parcel.h"
 #include "sync/parcel/volume.h"
 
@@ -175,19 +174,14 @@ base::Result<Answer> verify(const Material& material)
                   ", which its own device signed: cut off.");
         }
     }
-    const auto named = [](const trust::ReceiptRecord& receipt) {
-        return "A receipt names entry " + std::to_string(receipt.covered.seq) + " of device " +
-               keys::hex(receipt.covered.feed.device.view()).substr(0, 8);
-    };
     for (const trust::ReceiptRecord& receipt : authority.receipts()) {
-        const journal::Feed* feed = taken.ledger.feed(receipt.covered.feed);
-        if (feed == nullptr || !feed->holdsAny(receipt.covered.seq)) {
-            fault(named(receipt) + ", which is not here: cut off.");
-        }
-    }
-    for (const merge::Contradiction& found : merge::contradictions(authority, taken.ledger, heads)) {
-        if (found.sort == merge::Contradiction::Sort::Rewritten) {
-            fault(named(found.receipt) + ", and another stands at its place.");
+        const journal::Position& covered = receipt.covered;
+        const journal::Feed* feed = taken.ledger.feed(covered.feed);
+        if (feed == nullptr || feed->find(covered.seq, covered.hash) == nullptr) {
+            fault("A receipt names entry " + std::to_string(covered.seq) + " of device " +
+                  keys::hex(covered.feed.device.view()).substr(0, 8) +
+                  (feed == nullptr || !feed->holdsAny(covered.seq) ? ", which is not here: cut off."
+                                                                   : ", and another stands at its place."));
         }
     }
     answer.json["forks"] = nlohmann::ordered_json::array();

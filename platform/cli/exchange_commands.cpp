@@ -12,8 +12,6 @@
 #include <QDir>
 #include <QFileInfo>
 
-#include <map>
-
 namespace peelpack::cli {
 namespace {
 
@@ -92,23 +90,6 @@ std::string whose(const session::Directory& directory, const journal::FeedId& fe
     return "somebody who is not granted";
 }
 
-/// Of several receipts for one record the one that reaches furthest.
-std::vector<merge::Contradiction> furthest(const std::vector<merge::Contradiction>& all)
-{
-    std::map<journal::FeedId, merge::Contradiction> byFeed;
-    for (const merge::Contradiction& one : all) {
-        const auto [place, isNew] = byFeed.try_emplace(one.receipt.covered.feed, one);
-        if (!isNew && place->second.receipt.covered.seq < one.receipt.covered.seq) {
-            place->second = one;
-        }
-    }
-    std::vector<merge::Contradiction> result;
-    for (const auto& [feed, one] : byFeed) {
-        result.push_back(one);
-    }
-    return result;
-}
-
 base::Result<Answer> take(const Arguments& arguments)
 {
     base::Result<std::vector<session::OfferedFile>> files = readFiles(arguments.operands);
@@ -143,7 +124,7 @@ base::Result<Answer> take(const Arguments& arguments)
             ", often after a restore. Both versions are kept; what comes after the split is aside until admitted.\n";
     }
     answer.json["older"] = nlohmann::ordered_json::array();
-    for (const merge::Contradiction& older : furthest(r.contradictions)) {
+    for (const merge::Contradiction& older : r.contradictions) {
         answer.json["older"].push_back({{"device", keys::hex(older.receipt.covered.feed.device.view())},
                                         {"whose", whose(directory, older.receipt.covered.feed)},
                                         {"received", older.receipt.covered.seq + 1},

@@ -100,6 +100,9 @@ base::Result<Answer> sign(const Arguments& arguments)
         return base::Error{base::ErrorCode::BadValue,
                            "Sheets are signed on the student's phone, or on the preceptor's own."};
     }
+    if (const session::WriteBar bar = session.writeBar(); bar.stands()) {
+        return base::Error{base::ErrorCode::BadValue, bar.sentence};
+    }
     std::vector<session::SheetMarks> sheets;
     for (const std::string& name : arguments.operands) {
         const base::Result<session::SheetPlace> place = session::findSheet(session, session.person(), name);

@@ -38,6 +38,34 @@ std::vector<journal::ForkEvidence> contradictingHeads(const merge::Ledger& ledge
     return found;
 }
 
+/// Of each feed that was shown, the receipt that reaches furthest; what was found before is not said again. Who carries
+/// somebody else's record may have an older copy of it: of an end that is missing only a student's record tells.
+std::vector<merge::Contradiction> worthSaying(const std::vector<merge::Contradiction>& found,
+                                              const trust::Authority& authority,
+                                              const std::vector<merge::StatedHead>& heads)
+{
+    std::map<std::pair<journal::FeedId, merge::Contradiction::Sort>, merge::Contradiction> furthest;
+    for (const merge::Contradiction& one : found) {
+        const journal::FeedId& feed = one.receipt.covered.feed;
+        const bool shown =
+            std::any_of(heads.begin(), heads.end(), [&](const merge::StatedHead& head) { return head.feed == feed; });
+        const trust::Holder* writer = authority.holder(feed.device);
+        const bool students = writer != nullptr && writer->person == feed.stream;
+        if (!shown || (one.sort == merge::Contradiction::Sort::Cut && !students)) {
+            continue;
+        }
+        const auto place = furthest.try_emplace({feed, one.sort}, one).first;
+        if (place->second.receipt.covered.seq < one.receipt.covered.seq) {
+            place->second = one;
+        }
+    }
+    std::vector<merge::Contradiction> said;
+    for (const auto& [place, one] : furthest) {
+        said.push_back(one);
+    }
+    return said;
+}
+
 } // namespace
 
 /// One take-in, step by step. It may change the session only at its end.
@@ -170,7 +198,8 @@ private:
         for (const journal::ForkEvidence& evidence : contradictingHeads(ledger, m_heads)) {
             m_report.forks.push_back(evidence);
         }
-        m_report.contradictions = merge::contradictions(m_session.authority(), ledger, m_heads);
+        m_report.contradictions =
+            worthSaying(merge::contradictions(m_session.authority(), ledger, m_heads), m_session.authority(), m_heads);
         const base::Result<const keys::DeviceKey*> own = m_session.device();
         if (!own) {
             return;

@@ -153,7 +153,7 @@ WriteBar Session::writeBar() const
         std::any_of(m_broken.begin(), m_broken.end(), [&](const journal::FeedId& feed) { return feed.device == key; });
     if (broken) {
         return {
-            "A part of this device's own record is damaged: take in a parcel that has your history, or join again."};
+            "A part of this device's own record is damaged: take in a parcel that has your history, and join again."};
     }
     return {};
 }

@@ -83,6 +83,18 @@ std::vector<keys::VerifyKey> devicesOfWriter(const trust::Authority& authority, 
     return devices;
 }
 
+/// True when something was written after the first `count` entries that is worth a receipt. Receipts are not: two
+/// devices would answer one another for ever.
+bool hasNews(const journal::Feed& feed, std::uint32_t count)
+{
+    const auto& entries = feed.trunk().entries;
+    const auto isNews = [](const journal::KeptEntry& entry) {
+        const auto parts = journal::takeApart(entry.bytes);
+        return parts && parts.value().kind != static_cast<std::uint16_t>(journal::Kind::Receipt);
+    };
+    return std::any_of(entries.begin() + std::min<std::ptrdiff_t>(count, std::ssize(entries)), entries.end(), isNews);
+}
+
 bool holdsAll(const Ledger& ledger, const StatedHead& head)
 {
     const journal::Feed* feed = ledger.feed(head.feed);
@@ -120,7 +132,7 @@ journal::Checked<std::optional<journal::Receipt>> receiptFor(const trust::Author
     journal::Receipt receipt;
     for (const auto& [id, feed] : ledger.feeds()) {
         const bool ours = std::find(own.begin(), own.end(), id.device) != own.end();
-        if (id.stream == stream && !ours && authority.holder(id.device) != nullptr && feed.count() > receipted[id]) {
+        if (id.stream == stream && !ours && authority.holder(id.device) != nullptr && hasNews(feed, receipted[id])) {
             receipt.items.push_back({id.device, feed.count() - 1, feed.head().hash});
         }
     }

@@ -54,6 +54,7 @@ class AttackByStaff(unittest.TestCase):
         program.give("jonas", "anna")
         program.give("mara", "anna", "carla")
         program.give("anna", "mara", "carla", "bruno")
+        program.give("carla", "bruno")
         before = program.show("bruno", sheet, "jonas")
         volume = volume_of(program, "carla")
         with Forge(program, "carla") as forge:
@@ -69,11 +70,10 @@ class AttackByStaff(unittest.TestCase):
                     journal_bytes.RETURN: journal_bytes.act(sheet_id, bytes(32), about, ""),
                     journal_bytes.REFILE: journal_bytes.act(sheet_id, bytes(32), about, "") + struct.pack("<QB", 1, 0) +
                                           journal_bytes.text("eye") + b"\0"}
-            parcels = [forge.seal(volume.replace(base.copy().add(forge.sign, kind, payload)).without_heads_of(base))
+            parcels = [forge.seal(alone(volume, base.copy().add(forge.sign, kind, payload)))
                        for kind, payload in acts.items()]
-            with_reason = forge.seal(volume.replace(base.copy().add(
-                forge.sign, journal_bytes.VOID, journal_bytes.act(sheet_id, bytes(32), about, "x"))).without_heads_of(base))
-        program.give("anna", "bruno")
+            with_reason = forge.seal(alone(volume, base.copy().add(
+                forge.sign, journal_bytes.VOID, journal_bytes.act(sheet_id, bytes(32), about, "x"))))
         for parcel in parcels:
             report = program.take("bruno", parcel)
             finding, = report["files"][0]["findings"]
@@ -89,7 +89,8 @@ class AttackByStaff(unittest.TestCase):
         student = program.student("lena", "Lena Ortiz")
         program.enroll("mara", "dora", "Dora Voss", "instructor", "Spring class")
         program.give("mara", "anna", "dora")
-        program.give("anna", "mara", "dora", "bruno", student)
+        program.give("anna", "mara", "dora", "bruno")
+        program.give("anna", student)
         sheet = program.signed_sheet(student)
         program.give(student, "dora")
         program.give("dora", student)
@@ -100,7 +101,7 @@ class AttackByStaff(unittest.TestCase):
             who = forge.who()
             stream = bytes.fromhex(program.sheets(student)["students"][0]["id"])
             feed = volume.feed(who["device"], stream)
-            receipt, = feed.find(journal_bytes.RECEIPT)
+            receipt = feed.find(journal_bytes.RECEIPT)[-1]
             denied = feed.signed_anew(forge.sign, receipt, [journal_bytes.body(
                 journal_bytes.RETURN, journal_bytes.act(b"\x5a" * 16, bytes(32), b"\1" * 32, "never seen"), 1773300000)])
             parcel = forge.seal(volume.replace(denied), to="Bruno Katz")
@@ -200,8 +201,7 @@ class AttackByStaff(unittest.TestCase):
             inner = feed.copy()
             inner.entries = inner.entries[:seq]
             inner.add(forge.sign, ATTESTATION, journal_bytes.attestation(statement, journal_bytes.malleated(signature)))
-            parcels = [forge.seal(Volume(volume.program, (), (), [[feed.device, feed.stream, 0, history.entries]]))
-                       for history in (bent, inner)]
+            parcels = [forge.seal(alone(volume, history)) for history in (bent, inner)]
             for point in SMALL_ORDER:
                 for forged in (b"\1" + bytes(63), point + bytes(32)):
                     entry = journal_bytes.body(journal_bytes.OPENED, journal_bytes.sheet_opened(b"\1" * 16, 20000), 0) + forged
@@ -235,7 +235,8 @@ class AttackByStaff(unittest.TestCase):
             key, _ = forge.sign_with(b"\7" * 32, b"")
             start = len(feed.entries)
             feed.add(forge.sign, journal_bytes.GRANT, journal_bytes.grant(b"\7" * 16, 1, key, bytes(32), "Weak Key"))
-            weak = feed.copy().add(forge.sign, journal_bytes.GRANT, journal_bytes.grant(b"\x08" * 16, 1, SMALL_ORDER[0], good, "W"))
+            grant = journal_bytes.grant(b"\x08" * 16, 1, SMALL_ORDER[0], good, "Weak Key")
+            weak = feed.copy().add(forge.sign, journal_bytes.GRANT, grant)
             refused = forge.seal(volume.replace(weak).without_heads_of(weak), to="Anna Weiss")
             forge.keep(feed, start)
         finding, = program.take("anna", refused)["files"][0]["findings"]
@@ -256,6 +257,11 @@ class AttackByStaff(unittest.TestCase):
         reply = b"PPR\1" + code[100:116] + (device or key) + seal + mac + signature
         number = struct.unpack("<I", journal_bytes.digest(16, b"peelpack.digit.1", code, reply)[:4])[0] % 1000000
         return program.write(reply, "reply"), f"{number:06}"
+
+
+def alone(volume, feed):
+    """A volume with nothing but this history."""
+    return Volume(volume.program, (), (), [[feed.device, feed.stream, 0, feed.entries]])
 
 
 if __name__ == "__main__":

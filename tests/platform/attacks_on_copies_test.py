@@ -154,7 +154,8 @@ class AttackWithCopies(unittest.TestCase):
         self.assertIn("split", refused.complaint)
         self.assertEqual(program.give(student, "carla")["receipts"], 0)
         program.enroll_again("mara", "carla")
-        program.give("mara", "carla")
+        program.give("mara", "anna", "carla")
+        program.give("anna", student)
         program.open_sheet(student)
         report = program.give(student, "carla")
         self.assertEqual((report["receipts"], report["ownRecordSplit"]), (1, False))
@@ -230,9 +231,7 @@ class AttackWithCopies(unittest.TestCase):
         with Forge(program, "bruno") as forge:
             report = forge.ask("take", now=now - 10 * YEAR, files=[program.send(student)])
         self.assertEqual((report["new"], report["receipts"]), (1, 1))
-        program.give("bruno", "anna", "mara")
-        program.give("anna", "bruno", "mara")
-        program.give("mara", "anna", "bruno")
+        program.exchange("anna", "bruno", "mara")
         exports = [program.read(program.export(who)) for who in ("anna", "bruno", "mara")]
         self.assertEqual([one == exports[0] for one in exports], [True] * 3)
         self.assertTrue(program.check(program.write(exports[0], "export"))["verified"])

@@ -17,6 +17,10 @@ class AttackOnFeeds(unittest.TestCase):
         cls.program = Program().set_up()
         cls.addClassCleanup(cls.program.close)
 
+    def not_counted(self, standing):
+        """How many entries are "aside" or "refused" in everything that Anna has."""
+        return self.program.check(self.program.export("anna"))[standing]
+
     # 4: a sheet or the end of a record left out
 
     def test_04_an_end_cut_off_after_a_receipt_is_proven_by_take_and_by_check(self):
@@ -41,6 +45,7 @@ class AttackOnFeeds(unittest.TestCase):
         for shown in (whole.replace(feed), whole.without_heads_of(feed)):
             checked = program.check(program.write(shown.build(), "export"), expect=1)
             self.assertTrue(any("cut off" in fault for fault in checked["faults"]), checked)
+        self.assertEqual(program.give(student, "bruno")["older"], [])  # Anna's own record has gone on since, and that is no cut
         # An older export beside a newer one is no cut: everything is there.
         older = program.export(student)
         program.signed_sheet(student)
@@ -60,14 +65,14 @@ class AttackOnFeeds(unittest.TestCase):
             plain = feed.copy()
             plain.entries = left
             spliced = forge.seal(Volume(volume.program, volume.certificates, [], [[feed.device, feed.stream, 0, left]]))
-            signed = feed.signed_anew(forge.sign, 0, [entry[:-64] for entry in left])
+            signed = feed.signed_anew(forge.sign, 0, [entry[:-64] for entry in left + left])
             other = forge.seal(Volume(volume.program, volume.certificates).replace(signed))
         report = program.take("anna", spliced)
         self.assertEqual([(f["verdict"], f["entry"]) for f in report["files"][0]["findings"]], [("refused", 0)])
         self.assertFalse(report["saved"])
         shown = volume_of(program, "anna").replace(signed)
         checked = program.check(program.write(shown.build(), "export"), expect=1)
-        self.assertTrue(any("cut off" in fault for fault in checked["faults"]), checked)
+        self.assertTrue(any("another stands at its place" in fault for fault in checked["faults"]), checked)
         report = program.take("anna", other)
         self.assertEqual([(f["whose"], f["entry"]) for f in report["forks"]], [("Milo Brandis", 0)])
         self.assertTrue(program.show("anna", unwelcome, student)["history"])
@@ -97,14 +102,13 @@ class AttackOnFeeds(unittest.TestCase):
                 evidence.add(fork["evidence"])
         self.assertEqual(len(evidence), 1)
         self.assertLessEqual(len(evidence.copy().pop()) // 2, 300)
-        exports = [program.export(who, "--student", "Nora Feld") for who in ("anna", "bruno")]
-        for export in exports:
-            for history in histories:
-                self.assertIn(history.entries[start], program.read(export))
-        checked = program.check(exports[0])
-        self.assertEqual([fork["evidence"] for fork in checked["forks"]], list(evidence))
+        both = [[run for run in volume_of(program, who).runs if run[0] == feed.device] for who in ("anna", "bruno")]
+        self.assertEqual(both[0], both[1])
+        export = program.export("anna")
+        checked = program.check(export)
+        self.assertIn(evidence.pop(), [fork["evidence"] for fork in checked["forks"]])
         for history, number in zip(histories, ("a1", "b2")):
-            self.assertIn(history.entries[start], program.read(exports[0]))
+            self.assertIn(history.entries[start], program.read(export))
             self.assertEqual(program.show("anna", number * 4, student)["history"][0]["weight"], "aside")
         self.assertEqual(program.show("anna", sheet, student)["standing"], "signed")
         # One version is admitted with a reason; the student stops and goes on in a new feed.
@@ -143,8 +147,9 @@ class AttackOnFeeds(unittest.TestCase):
                 mine.add(forge.sign, entry.kind, entry.payload)
             in_own = forge.seal(Volume(volume.program).replace(mine).without_heads_of(mine))
         self.assertEqual(program.take("anna", renamed)["new"], 0)
+        refused = self.not_counted("refused")
         program.take("anna", signed)
-        self.assertEqual(program.check(program.export("anna"))["refused"], 3)
+        self.assertEqual(self.not_counted("refused") - refused, 3)
         after = program.show("anna", sheet, victim)
         self.assertEqual({name for name in after if after[name] != whole[name]}, {"history"})
         self.assertEqual([line["weight"] for line in after["history"]].count("refused"), 3)
@@ -171,14 +176,15 @@ class AttackOnFeeds(unittest.TestCase):
             acts.add(forge.sign, journal_bytes.AMEND, journal_bytes.amendment(sheet_id, about, "I did it.", mark=1))
             forge.keep(feed, 0)
             forge.keep(acts, start)
+        refused = self.not_counted("refused")
         report = program.give(student, "anna")
         self.assertEqual(report["files"][0]["findings"], [])
+        self.assertEqual(self.not_counted("refused") - refused, 3)
         self.assertEqual(program.json("program", "show", vault="anna")["people"], people)
         for who in ("anna", student):
             shown = program.show(who, sheet, student)
             self.assertEqual((shown["standing"], shown["marks"], shown["original"]), ("signed", "YYYYYYYYYA", None))
             self.assertEqual([line["weight"] for line in shown["history"][3:]], ["refused", "refused"])
-        self.assertEqual(program.check(program.export("anna", "--student", "Rosa Lund"))["refused"], 3)
         self.assertEqual(program.counted(student, "initialed"), 0)
         # Nor does a certificate help that somebody else's key has signed.
         with Forge(program, student) as forge:
@@ -221,13 +227,14 @@ class AttackOnFeeds(unittest.TestCase):
             start, then = len(feed.entries), int(time.time()) - 30 * DAY
             feed.add(forge.sign, OPENED, journal_bytes.sheet_opened(b"\x77" * 16, then // DAY), seconds=then)
             forge.keep(feed, start)
+        aside = self.not_counted("aside")
         program.give(student, "anna")
+        self.assertEqual(self.not_counted("aside") - aside, 4)
         self.assertEqual([line["weight"] for line in program.show("anna", before, student)["history"]], ["counts"] * 3)
         for name in (after, "77" * 4):
             for line in program.show("anna", name, student)["history"]:
                 self.assertEqual(line["weight"], "aside")
         self.assertEqual((program.show("anna", after, student)["signers"], program.questions("anna", after)), ([], None))
-        self.assertEqual(program.check(program.export("anna", "--student", program.names[student]))["aside"], 4)
         # The new phone goes on where the old one was, and what was lost is entered again.
         program.enroll_again("anna", student, vault="sami2")
         program.give("anna", "sami2")

@@ -4,7 +4,7 @@ import json
 import os
 import subprocess
 
-from journal_bytes import Volume
+from journal_bytes import Entry, Volume
 
 FORGE = os.environ.get("PEELPACK_FORGE", "")
 
@@ -57,6 +57,14 @@ class Forge:
         parcel = self.program.new_file("peelparcel")
         self.ask("seal", file=self.program.write(data, "volume"), out=parcel, **to)
         return parcel
+
+    def row_of(self, kind):
+        """The first row that holds an entry of a kind (forge of rows)."""
+        for row in self.ask("rows"):
+            plain = bytes.fromhex(row["plain"])
+            if row["feed"] > 0 and row["seq"] < 1 << 31 and Entry(plain).kind == kind:
+                return row, plain
+        raise AssertionError("no such row")
 
     def keep(self, feed, start):
         """Puts the feed's entries from `start` on into the vault, as a modified app would."""

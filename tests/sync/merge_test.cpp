@@ -172,6 +172,23 @@ TEST_CASE("A take-in without news is owed no receipt", "[merge]")
     CHECK(owed->items[0].seq == 5);
 }
 
+TEST_CASE("Two devices do not answer each other's receipts for ever", "[merge]")
+{
+    World world;
+    world.setUp();
+    world.sheet(world.student, world.studentId, idOf(0x51));
+    CHECK(world.receipt(world.instructor, world.studentId).has_value());
+    CHECK(world.receipt(world.secondInstructor, world.studentId).has_value());
+    CHECK_FALSE(world.receipt(world.instructor, world.studentId).has_value());
+    CHECK_FALSE(world.receipt(world.secondInstructor, world.studentId).has_value());
+
+    world.append(world.secondInstructor, world.studentId, journal::Initial{act(idOf(0x51), {}), false});
+    const auto receipt = world.receipt(world.instructor, world.studentId);
+    REQUIRE(receipt.has_value()); // up to its head, with the receipt that stands before it
+    CHECK(merge::receiptedCount(world.all.authority(), world.feedOf(world.secondInstructor, world.studentId)) == 2);
+    CHECK_FALSE(world.receipt(world.secondInstructor, world.studentId).has_value());
+}
+
 TEST_CASE("The export of the feeds that others write is byte-equal on two taking devices", "[merge]")
 {
     Scene scene;
