@@ -18,6 +18,14 @@ OPENS, SIGNS, TAKES, CHANGES = 100, 70, 90, 40
 OTHER = "another four odd words"
 
 
+def size_of(path):
+    """Bytes of a file that may go at any moment; -1 when it is not there."""
+    try:
+        return os.stat(path).st_size
+    except FileNotFoundError:
+        return -1
+
+
 class Kills(unittest.TestCase):
     @classmethod
     def setUpClass(cls):
@@ -38,7 +46,7 @@ class Kills(unittest.TestCase):
         by_write = chooser.random() < 0.5
         while process.poll() is None:
             if by_write:
-                size = os.stat(log).st_size if os.path.exists(log) else -1
+                size = size_of(log)
                 writes, seen = writes - (size != seen), size
                 if writes < 0:
                     break
