@@ -57,4 +57,13 @@ private:
     std::variant<T, E> m_state;
 };
 
+/// The first error among results; null when all are well.
+template <class E = Error, class... T>
+const E* firstError(const Result<T, E>&... results)
+{
+    const E* found = nullptr;
+    ((found = found == nullptr && !results ? &results.error() : found), ...);
+    return found;
+}
+
 } // namespace peelpack::base

@@ -5,6 +5,7 @@
 #include "platform/cli/bytes_file.h"
 #include "platform/cli/vault_access.h"
 #include "platform/cli/vault_rows.h"
+#include "platform/session/refusal.h"
 #include "sync/parcel/parcel.h"
 #include "sync/parcel/volume.h"
 
@@ -31,12 +32,6 @@ base::Result<keys::VerifyKey> programFrom(const Arguments& arguments)
     return *program;
 }
 
-bool isParcelFile(const keys::Bytes& bytes)
-{
-    const keys::ByteView tag = keys::bytesOf("peelpack parcel ");
-    return bytes.size() >= tag.size() && std::equal(tag.begin(), tag.end(), bytes.begin());
-}
-
 base::Result<bool> readFiles(const Arguments& arguments, Material& material)
 {
     std::unique_ptr<session::Session> session;
@@ -45,7 +40,7 @@ base::Result<bool> readFiles(const Arguments& arguments, Material& material)
         if (!bytes) {
             return bytes.error();
         }
-        if (!isParcelFile(bytes.value())) {
+        if (!parcel::isParcel(bytes.value())) {
             material.volumes.push_back(std::move(bytes).value());
             continue;
         }
@@ -82,7 +77,7 @@ base::Result<bool> readVault(const Arguments& arguments, Material& material)
     material.damage = session.damage();
     auto volumes = parcel::writeVolumes(session.program(), merge::contents(session.ledger()));
     if (!volumes) {
-        return base::Error{base::ErrorCode::BadValue, std::string(journal::sentence(volumes.reason()))};
+        return session::refused(volumes.reason());
     }
     material.volumes = std::move(volumes).value();
     return true;

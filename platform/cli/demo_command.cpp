@@ -42,10 +42,8 @@ base::Result<std::vector<DemoFile>> demoFiles()
 {
     const base::Result<catalogue::Catalogue> catalogue = files::shippedCatalogue();
     const base::Result<std::string> set = files::shippedText("requirements/cap15-four.json");
-    for (const base::Error* error : {catalogue ? nullptr : &catalogue.error(), set ? nullptr : &set.error()}) {
-        if (error != nullptr) {
-            return *error;
-        }
+    if (const base::Error* error = base::firstError(catalogue, set)) {
+        return *error;
     }
     std::vector<DemoFile> files{
         {"README.txt", about}, {"own-procedures.tsv", ownProcedures}, {"own-set.json", set.value()}};

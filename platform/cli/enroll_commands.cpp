@@ -7,8 +7,6 @@
 #include "platform/session/setup.h"
 #include "sync/merge/receipts.h"
 
-#include <QFile>
-
 namespace peelpack::cli {
 namespace {
 
@@ -80,30 +78,13 @@ base::Result<Answer> join(const Arguments& arguments)
         return invitation.error();
     }
     Secrets source = std::move(secrets).value();
-    std::unique_ptr<vault::SqliteVault> vault;
-    std::string codeText;
-    if (QFile::exists(QString::fromStdString(file.value()))) {
-        const base::Result<keys::Secret> secret = source.ask("Passphrase or PIN of the vault");
-        if (!secret) {
-            return secret.error();
-        }
-        auto there = vault::SqliteVault::open(file.value(), secret.value().view(), installMarks(), systemRandom(),
-                                              systemClock()().seconds);
-        if (!there) {
-            return vault::asError(there.error());
-        }
-        vault = std::move(there).value();
-    } else {
-        base::Result<NewVault> made = makeVault(file.value(), arguments.has("pin"), source);
-        if (!made) {
-            return made.error();
-        }
-        NewVault parts = std::move(made).value();
-        vault = std::move(parts.vault);
-        codeText = textOf(parts.codeText);
+    const base::Result<OldOrNewVault> opened = unlockOrMakeVault(file.value(), arguments.has("pin"), source);
+    if (!opened) {
+        return opened.error();
     }
+    const std::string& codeText = opened.value().codeText;
     const base::Result<keys::InvitationReply> reply =
-        session::join(*vault, invitation.value(), typed(arguments, "name"));
+        session::join(*opened.value().vault, invitation.value(), typed(arguments, "name"));
     if (!reply) {
         return reply.error();
     }
@@ -162,9 +143,9 @@ base::Result<Answer> grant(const Arguments& arguments)
 /// Ends every device of a person at the last receipted position, or cards.
 base::Result<Answer> end(const Arguments& arguments)
 {
-    const std::string reason = typed(arguments, "reason");
-    if (reason.empty()) {
-        return base::Error{base::ErrorCode::BadUsage, "Why? Give --reason; it stays in the journal."};
+    const base::Result<std::string> reason = requiredReason(arguments);
+    if (!reason) {
+        return reason.error();
     }
     base::Result<OpenedVault> opened = openVault(arguments);
     if (!opened) {
@@ -191,7 +172,7 @@ base::Result<Answer> end(const Arguments& arguments)
         revoke.target = journal::KeyKind::Device;
         revoke.feed = {device.key, stream};
         revoke.accepted = merge::receiptedCount(session.authority(), revoke.feed);
-        revoke.reason = reason;
+        revoke.reason = reason.value();
         list.push_back({{"device", keys::hex(device.key.view())}, {"accepted", revoke.accepted}});
         lines += "Ended: a device of " + person.value()->name + "; what was received before stays good (" +
                  std::to_string(revoke.accepted) + " entries).\n";

@@ -52,11 +52,9 @@ int run(const Arguments& arguments)
 {
     const base::Result<std::size_t> most = mostFrom(arguments);
     const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments);
-    for (const base::Error* error : {most ? nullptr : &most.error(), catalogue ? nullptr : &catalogue.error()}) {
-        if (error != nullptr) {
-            complain(error->sentence);
-            return exitCodeOf(error->code);
-        }
+    if (const base::Error* error = base::firstError(most, catalogue)) {
+        complain(error->sentence);
+        return exitCodeOf(error->code);
     }
     std::string text;
     for (const std::string& word : arguments.operands) {

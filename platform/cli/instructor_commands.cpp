@@ -3,6 +3,7 @@
 #include "core/base/text.h"
 #include "platform/cli/answer.h"
 #include "platform/cli/sheet_options.h"
+#include "platform/cli/short_id.h"
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_rows.h"
 #include "platform/session/acts.h"
@@ -12,13 +13,6 @@
 
 namespace peelpack::cli {
 namespace {
-
-constexpr std::size_t shortDigits = 8;
-
-std::string shortOf(const keys::Id& id)
-{
-    return keys::hex(id.view()).substr(0, shortDigits);
-}
 
 /// Opens the vault, finds every sheet named, and lets `act` write about each.
 template <class Act>
@@ -46,11 +40,11 @@ base::Result<Answer> onSheets(const Arguments& arguments, const std::string& don
     for (const session::SheetPlace& place : places) {
         const base::Result<journal::Position> written = act(session, place, reason);
         if (!written) {
-            return base::Error{written.error().code, "Sheet " + shortOf(place.sheet) + ": " + written.error().sentence};
+            return base::Error{written.error().code, "Sheet " + shortId(place.sheet) + ": " + written.error().sentence};
         }
         answer.json["sheets"].push_back(
-            {{"sheet", shortOf(place.sheet)}, {"entry", keys::hex(written.value().hash.view())}});
-        answer.text += done + " sheet " + shortOf(place.sheet) + ".\n";
+            {{"sheet", shortId(place.sheet)}, {"entry", keys::hex(written.value().hash.view())}});
+        answer.text += done + " sheet " + shortId(place.sheet) + ".\n";
     }
     return answer;
 }
@@ -148,9 +142,9 @@ base::Result<journal::Position> entryNamed(const session::Session& session, cons
 
 base::Result<Answer> admit(const Arguments& arguments)
 {
-    const std::string reason = typed(arguments, "reason");
-    if (reason.empty()) {
-        return base::Error{base::ErrorCode::BadUsage, "Why? Give --reason; it stays in the journal."};
+    const base::Result<std::string> reason = requiredReason(arguments);
+    if (!reason) {
+        return reason.error();
     }
     base::Result<OpenedVault> opened = openVault(arguments);
     if (!opened) {
@@ -165,7 +159,7 @@ base::Result<Answer> admit(const Arguments& arguments)
         return entry.error();
     }
     const base::Result<journal::Position> written =
-        session.append(entry.value().feed.stream, journal::Admit{entry.value(), reason});
+        session.append(entry.value().feed.stream, journal::Admit{entry.value(), reason.value()});
     if (!written) {
         return written.error();
     }

@@ -62,12 +62,8 @@ base::Result<session::Rules> rulesFrom(const Arguments& arguments)
     const base::Result<std::optional<base::Date>> from = dateOption(arguments, "from");
     const base::Result<std::optional<base::Date>> to = dateOption(arguments, "to");
     const base::Result<std::uint8_t> counted = countedFrom(arguments.value("counted").value_or("own-phone,card"));
-    for (const base::Error* error :
-         {checked ? nullptr : &checked.error(), text ? nullptr : &text.error(), from ? nullptr : &from.error(),
-          to ? nullptr : &to.error(), counted ? nullptr : &counted.error()}) {
-        if (error != nullptr) {
-            return *error;
-        }
+    if (const base::Error* error = base::firstError(checked, text, from, to, counted)) {
+        return *error;
     }
     rules.requirementSet = checked.value().id;
     rules.setDigest = keys::hash({}, {keys::bytesOf(text.value())});

@@ -3,6 +3,7 @@
 #include "core/base/text.h"
 #include "platform/cli/answer.h"
 #include "platform/cli/bytes_file.h"
+#include "platform/cli/short_id.h"
 #include "platform/cli/vault_access.h"
 #include "platform/session/directory.h"
 #include "platform/session/repudiations.h"
@@ -13,8 +14,6 @@
 
 namespace peelpack::cli {
 namespace {
-
-constexpr std::size_t shortDigits = 8;
 
 base::Error usage(const char* sentence)
 {
@@ -148,9 +147,9 @@ base::Result<Answer> vouch(const Arguments& arguments)
 
 base::Result<Answer> revoke(const Arguments& arguments)
 {
-    const std::string reason = typed(arguments, "reason");
-    if (reason.empty()) {
-        return usage("Why? Give --reason; it stays in the journal.");
+    const base::Result<std::string> reason = requiredReason(arguments);
+    if (!reason) {
+        return reason.error();
     }
     base::Result<OpenedVault> opened = openVault(arguments);
     if (!opened) {
@@ -177,7 +176,7 @@ base::Result<Answer> revoke(const Arguments& arguments)
         if (key.kind == journal::KeyKind::Device) {
             revoke.feed = {key.key, session.programStream()};
         }
-        revoke.reason = reason;
+        revoke.reason = reason.value();
         writings.push_back({session.programStream(), revoke});
     }
     if (writings.empty()) {
@@ -206,11 +205,8 @@ base::Result<Answer> statement(const Arguments& arguments)
     const base::Result<const session::Preceptor*> preceptor = directory.findPreceptor(arguments.operands.front());
     const auto from = dateOption(arguments, "from");
     const auto to = dateOption(arguments, "to");
-    for (const base::Error* error :
-         {preceptor ? nullptr : &preceptor.error(), from ? nullptr : &from.error(), to ? nullptr : &to.error()}) {
-        if (error != nullptr) {
-            return *error;
-        }
+    if (const base::Error* error = base::firstError(preceptor, from, to)) {
+        return *error;
     }
     const std::vector<std::string>& repudiated = arguments.list("not-mine");
     Answer answer;
@@ -218,11 +214,14 @@ base::Result<Answer> statement(const Arguments& arguments)
     std::map<keys::Id, std::map<std::pair<keys::Id, std::uint32_t>, std::vector<journal::StatementItem>>> items;
     std::optional<base::Date> first;
     std::optional<base::Date> last;
-    const auto wanted = [](std::uint16_t kind) {
-        return kind == static_cast<std::uint16_t>(journal::Kind::Attestation);
-    };
+    std::map<keys::Id, std::set<base::EntryHash>> notTheirs; // by student
+    const auto wanted = journal::ofKind({journal::Kind::Attestation});
     for (const auto& [id, feed] : session.ledger().feeds()) {
-        const std::set<base::EntryHash> said = session::repudiatedIn(session, id.stream);
+        const auto [saidOf, isNew] = notTheirs.try_emplace(id.stream);
+        if (isNew) {
+            saidOf->second = session::repudiatedIn(session, id.stream);
+        }
+        const std::set<base::EntryHash>& said = saidOf->second;
         journal::eachTrunkEntry(feed, feed.count(), wanted, [&, stream = id.stream](const journal::Decoded& entry) {
             const auto signedText = journal::decodeStatement(std::get<journal::Attestation>(entry.payload).statement);
             if (!signedText || session.authority().personOf(signedText.value().signer) != preceptor.value()->id) {
@@ -241,8 +240,7 @@ base::Result<Answer> statement(const Arguments& arguments)
             first = std::min(first.value_or(day), day);
             last = std::max(last.value_or(day), day);
             const session::Person* student = directory.person(stream);
-            const std::string name =
-                student == nullptr ? keys::hex(stream.view()).substr(0, shortDigits) : student->name;
+            const std::string name = student == nullptr ? shortId(stream) : student->name;
             answer.json["signed"].push_back({{"entry", hash},
                                              {"student", name},
                                              {"date", day.iso()},

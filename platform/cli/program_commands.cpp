@@ -4,6 +4,7 @@
 #include "platform/cli/answer.h"
 #include "platform/cli/output.h"
 #include "platform/cli/policy_words.h"
+#include "platform/cli/short_id.h"
 #include "platform/cli/vault_access.h"
 #include "platform/session/directory.h"
 #include "platform/session/setup.h"
@@ -12,8 +13,6 @@
 
 namespace peelpack::cli {
 namespace {
-
-constexpr std::size_t idDigits = 8;
 
 /// Shows a new program code and has it typed back, so that it is known to be on paper before anything depends on it.
 base::Result<bool> showAndCheck(const keys::Secret& code, Secrets& secrets)
@@ -42,11 +41,8 @@ base::Result<Answer> makeProgram(const Arguments& arguments)
     const base::Result<std::string> file = vaultFile(arguments);
     const base::Result<session::Rules> rules = rulesFrom(arguments);
     base::Result<Secrets> secrets = Secrets::from(arguments);
-    for (const base::Error* error :
-         {file ? nullptr : &file.error(), rules ? nullptr : &rules.error(), secrets ? nullptr : &secrets.error()}) {
-        if (error != nullptr) {
-            return *error;
-        }
+    if (const base::Error* error = base::firstError(file, rules, secrets)) {
+        return *error;
     }
     const std::string name = typed(arguments, "name");
     if (name.empty()) {
@@ -171,8 +167,7 @@ std::string personLine(const session::Person& person)
 {
     const auto revoked = std::count_if(person.devices.begin(), person.devices.end(),
                                        [](const session::GrantedDevice& device) { return device.revoked; });
-    std::string line = "  " + keys::hex(person.id.view()).substr(0, idDigits) + "  " +
-                       std::string(session::word(person.role)) + "  " + person.name;
+    std::string line = "  " + shortId(person.id) + "  " + std::string(session::word(person.role)) + "  " + person.name;
     if (!person.scopes.empty()) {
         line += "  (" + base::listed(person.scopes, "and") + ")";
     }
@@ -182,10 +177,9 @@ std::string personLine(const session::Person& person)
 
 std::string keyWords(const session::SigningKeyOf& key)
 {
-    const std::string what =
-        key.kind == journal::KeyKind::Device
-            ? "own phone"
-            : "card " + keys::hex(key.card.view()).substr(0, idDigits) + " no. " + std::to_string(key.epoch);
+    const std::string what = key.kind == journal::KeyKind::Device
+                                 ? "own phone"
+                                 : "card " + shortId(key.card) + " no. " + std::to_string(key.epoch);
     return what + (key.revoked ? " (revoked)" : "");
 }
 
@@ -237,8 +231,8 @@ base::Result<Answer> showProgram(const Arguments& arguments)
                                              {"credential", preceptor.credential},
                                              {"site", preceptor.site},
                                              {"keys", keys}});
-        answer.text += "  " + keys::hex(preceptor.id.view()).substr(0, idDigits) + "  " + preceptor.name + "  " +
-                       preceptor.credential + "  " + preceptor.site + "  " + base::listed(words, "and") + "\n";
+        answer.text += "  " + shortId(preceptor.id) + "  " + preceptor.name + "  " + preceptor.credential + "  " +
+                       preceptor.site + "  " + base::listed(words, "and") + "\n";
     }
     return answer;
 }

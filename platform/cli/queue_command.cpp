@@ -4,6 +4,7 @@
 #include "core/role/classifier.h"
 #include "platform/cli/answer.h"
 #include "platform/cli/sheet_text.h"
+#include "platform/cli/short_id.h"
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
 #include "platform/session/repudiations.h"
@@ -13,8 +14,6 @@
 
 namespace peelpack::cli {
 namespace {
-
-constexpr std::size_t shortDigits = 8;
 
 /// Why an instructor should look at a sheet before initialing it; empty: nothing stands out.
 std::vector<std::string> questionsOf(const record::SheetRecord& sheet, bool repudiated)
@@ -142,7 +141,7 @@ void askAboutTimes(const session::Session& session, const keys::Id& student, nlo
         }
         for (const merge::TimeQuestion& question : merge::timeQuestions(session.authority(), session.ledger(), id)) {
             const auto sheet = sheetOf(session, question.entry);
-            const std::string name = sheet ? keys::hex(sheet->view()).substr(0, shortDigits) : std::string();
+            const std::string name = sheet ? shortId(*sheet) : std::string();
             const auto bound = [](const std::optional<trust::ReceiptRecord>& receipt) {
                 return receipt ? timeOf(receipt->time) : std::string();
             };

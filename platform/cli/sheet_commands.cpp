@@ -4,18 +4,12 @@
 #include "platform/cli/answer.h"
 #include "platform/cli/sheet_options.h"
 #include "platform/cli/sheet_text.h"
+#include "platform/cli/short_id.h"
 #include "platform/cli/student_choice.h"
 #include "platform/files/text_file.h"
 
 namespace peelpack::cli {
 namespace {
-
-constexpr std::size_t shortDigits = 8;
-
-std::string shortOf(const keys::Id& id)
-{
-    return keys::hex(id.view()).substr(0, shortDigits);
-}
 
 std::vector<std::string> textsOf(const journal::Draft& draft)
 {
@@ -82,8 +76,8 @@ base::Result<Answer> openSheets(const Arguments& arguments)
     Answer answer;
     answer.json["sheets"] = nlohmann::ordered_json::array();
     for (const keys::Id& sheet : sheets.value()) {
-        answer.json["sheets"].push_back(shortOf(sheet));
-        answer.text += "Opened sheet " + shortOf(sheet) + ".\n";
+        answer.json["sheets"].push_back(shortId(sheet));
+        answer.text += "Opened sheet " + shortId(sheet) + ".\n";
     }
     return answer;
 }
@@ -111,7 +105,7 @@ base::Result<Answer> aboutSheet(const Arguments& arguments, const std::string& d
         return written.error();
     }
     Answer answer;
-    answer.json = {{"sheet", shortOf(place.value().sheet)}, {"entry", keys::hex(written.value().hash.view())}};
+    answer.json = {{"sheet", shortId(place.value().sheet)}, {"entry", keys::hex(written.value().hash.view())}};
     answer.text = done + "\n";
     return answer;
 }
@@ -162,11 +156,11 @@ base::Result<Answer> logSheet(const Arguments& arguments)
 
 base::Result<std::string> reasonFrom(const Arguments& arguments)
 {
-    std::string reason = typed(arguments, "reason");
-    if (reason.empty()) {
-        return base::Error{base::ErrorCode::BadUsage, "Why? Give --reason; it stays in the journal."};
+    base::Result<std::string> reason = requiredReason(arguments);
+    if (!reason) {
+        return reason;
     }
-    if (const base::Result<bool> clean = screened(arguments, {reason}); !clean) {
+    if (const base::Result<bool> clean = screened(arguments, {reason.value()}); !clean) {
         return clean.error();
     }
     return reason;

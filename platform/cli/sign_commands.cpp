@@ -5,19 +5,13 @@
 #include "platform/cli/bytes_file.h"
 #include "platform/cli/output.h"
 #include "platform/cli/sheet_options.h"
-
-#include <QFile>
+#include "platform/cli/short_id.h"
+#include "platform/session/refusal.h"
 
 namespace peelpack::cli {
 namespace {
 
 constexpr std::size_t mostCodeBytes = 64U * 1024U;
-constexpr std::size_t shortDigits = 8;
-
-std::string shortOf(const keys::Id& id)
-{
-    return keys::hex(id.view()).substr(0, shortDigits);
-}
 
 /// What is signed on one sheet: as the student wrote it, with what the preceptor corrected on the command line.
 base::Result<session::SheetMarks> marksOn(const Arguments& arguments, const session::SheetPlace& place)
@@ -53,7 +47,7 @@ session::SignerName signerOf(const session::Session& session, const keys::Id& ca
 
 std::string readBackText(const session::SheetMarks& sheet, const session::SignerName& signer)
 {
-    std::string text = "Sheet " + shortOf(sheet.sheet) + ". You sign:\n";
+    std::string text = "Sheet " + shortId(sheet.sheet) + ". You sign:\n";
     for (const std::string& line : session::readBack(sheet, signer)) {
         text += "  " + line + "\n";
     }
@@ -177,7 +171,7 @@ base::Result<Answer> sign(const Arguments& arguments)
     answer.json["signed"] = nlohmann::ordered_json::array();
     for (std::size_t i = 0; i < written.size(); ++i) {
         answer.json["signed"].push_back(
-            {{"sheet", shortOf(sheets[i].sheet)}, {"entry", keys::hex(written[i].hash.view())}});
+            {{"sheet", shortId(sheets[i].sheet)}, {"entry", keys::hex(written[i].hash.view())}});
     }
     answer.text = "Signed: " + base::counted(written.size(), "sheet", "sheets") + ".\n";
     return answer;
@@ -203,7 +197,7 @@ base::Result<Answer> offer(const Arguments& arguments)
     }
     const auto code = journal::encode(request.value());
     if (!code) {
-        return base::Error{base::ErrorCode::BadValue, std::string(journal::sentence(code.reason()))};
+        return session::refused(code.reason());
     }
     if (const base::Result<bool> kept = writeNewFile(*out, code.value()); !kept) {
         return kept.error();
@@ -232,38 +226,16 @@ base::Result<Answer> takeSigned(const Arguments& arguments)
         return taken.error();
     }
     Answer answer;
-    answer.json = {{"sheet", shortOf(place.value().sheet)}, {"entry", keys::hex(taken.value().hash.view())}};
+    answer.json = {{"sheet", shortId(place.value().sheet)}, {"entry", keys::hex(taken.value().hash.view())}};
     answer.text = "Signed on the preceptor's own phone.\n";
     return answer;
 }
 
 /// A vault that holds nothing but a preceptor's own keys, made when it is not there yet.
-base::Result<std::unique_ptr<vault::SqliteVault>> phoneVault(const Arguments& arguments, Secrets& secrets,
-                                                             std::string& code)
+base::Result<OldOrNewVault> phoneVault(const Arguments& arguments, Secrets& secrets)
 {
     const base::Result<std::string> file = vaultFile(arguments);
-    if (!file) {
-        return file.error();
-    }
-    if (!QFile::exists(QString::fromStdString(file.value()))) {
-        base::Result<NewVault> made = makeVault(file.value(), arguments.has("pin"), secrets);
-        if (!made) {
-            return made.error();
-        }
-        NewVault parts = std::move(made).value();
-        code = textOf(parts.codeText);
-        return std::move(parts.vault);
-    }
-    const base::Result<keys::Secret> secret = secrets.ask("Passphrase or PIN of the vault");
-    if (!secret) {
-        return secret.error();
-    }
-    auto vault = vault::SqliteVault::open(file.value(), secret.value().view(), installMarks(), systemRandom(),
-                                          systemClock()().seconds);
-    if (!vault) {
-        return vault::asError(vault.error());
-    }
-    return std::move(vault).value();
+    return file ? unlockOrMakeVault(file.value(), arguments.has("pin"), secrets) : file.error();
 }
 
 base::Result<Answer> phone(const Arguments& arguments)
@@ -273,12 +245,12 @@ base::Result<Answer> phone(const Arguments& arguments)
         return secrets.error();
     }
     Secrets source = std::move(secrets).value();
-    std::string code;
-    const auto vault = phoneVault(arguments, source, code);
+    const auto vault = phoneVault(arguments, source);
     if (!vault) {
         return vault.error();
     }
-    const auto device = vault.value()->device();
+    const std::string& code = vault.value().codeText;
+    const auto device = vault.value().vault->device();
     if (!device) {
         return vault::asError(device.error());
     }
@@ -303,14 +275,14 @@ base::Result<Answer> signRequest(const Arguments& arguments)
     }
     const auto request = journal::decodeSigningRequest(code.value());
     if (!request) {
-        return base::Error{base::ErrorCode::BadInput, std::string(journal::sentence(request.reason()))};
+        return session::refused(request.reason(), base::ErrorCode::BadInput);
     }
     Secrets source = std::move(secrets).value();
-    std::string vaultCode;
-    const auto vault = phoneVault(arguments, source, vaultCode);
+    const auto vault = phoneVault(arguments, source);
     if (!vault) {
         return vault.error();
     }
+    const std::string& vaultCode = vault.value().codeText;
     const base::Result<std::vector<journal::SkillMark>> marks = marksFrom(arguments);
     const base::Result<journal::Head> head = headFrom(arguments, request.value().head);
     if (!marks || !head) {
@@ -327,7 +299,7 @@ base::Result<Answer> signRequest(const Arguments& arguments)
     if (const base::Result<bool> agreed = confirmed(arguments, source, text); !agreed) {
         return agreed.error();
     }
-    const auto device = vault.value()->device();
+    const auto device = vault.value().vault->device();
     if (!device) {
         return vault::asError(device.error());
     }

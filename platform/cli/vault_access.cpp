@@ -5,6 +5,7 @@
 #include "sync/keys/code.h"
 
 #include <QDateTime>
+#include <QFile>
 
 #include <cstdlib>
 
@@ -66,14 +67,9 @@ base::Result<OpenedVault> openVault(const Arguments& arguments, const std::strin
         return secrets.error();
     }
     OpenedVault opened{std::move(secrets).value(), nullptr};
-    const base::Result<keys::Secret> secret = opened.secrets.ask("Passphrase or PIN of the vault");
-    if (!secret) {
-        return secret.error();
-    }
-    auto vault =
-        vault::SqliteVault::open(file, secret.value().view(), installMarks(), systemRandom(), systemClock()().seconds);
+    auto vault = unlockVault(file, opened.secrets);
     if (!vault) {
-        return vault::asError(vault.error());
+        return vault.error();
     }
     auto session = session::Session::open(std::move(vault).value(), systemClock(), systemRandom());
     if (!session) {
@@ -102,6 +98,34 @@ base::Result<NewVault> makeVault(const std::string& file, bool pin, Secrets& sec
     return NewVault{std::move(parts.vault), keys::codeText(keys::CodeSort::Vault, parts.code.view())};
 }
 
+base::Result<std::unique_ptr<vault::SqliteVault>> unlockVault(const std::string& file, Secrets& secrets)
+{
+    const base::Result<keys::Secret> secret = secrets.ask("Passphrase or PIN of the vault");
+    if (!secret) {
+        return secret.error();
+    }
+    auto vault =
+        vault::SqliteVault::open(file, secret.value().view(), installMarks(), systemRandom(), systemClock()().seconds);
+    if (!vault) {
+        return vault::asError(vault.error());
+    }
+    return std::move(vault).value();
+}
+
+base::Result<OldOrNewVault> unlockOrMakeVault(const std::string& file, bool pin, Secrets& secrets)
+{
+    if (QFile::exists(QString::fromStdString(file))) {
+        base::Result<std::unique_ptr<vault::SqliteVault>> vault = unlockVault(file, secrets);
+        return vault ? base::Result<OldOrNewVault>(OldOrNewVault{std::move(vault).value(), {}}) : vault.error();
+    }
+    base::Result<NewVault> made = makeVault(file, pin, secrets);
+    if (!made) {
+        return made.error();
+    }
+    NewVault parts = std::move(made).value();
+    return OldOrNewVault{std::move(parts.vault), std::string(textOf(parts.codeText))};
+}
+
 std::string vaultCodeLines(std::string_view code)
 {
     return code.empty() ? std::string()
@@ -113,6 +137,15 @@ std::string vaultCodeLines(std::string_view code)
 std::string typed(const Arguments& arguments, const std::string& option)
 {
     return files::normalized(arguments.value(option).value_or(std::string()));
+}
+
+base::Result<std::string> requiredReason(const Arguments& arguments)
+{
+    std::string reason = typed(arguments, "reason");
+    if (reason.empty()) {
+        return base::Error{base::ErrorCode::BadUsage, "Why? Give --reason; it stays in the journal."};
+    }
+    return reason;
 }
 
 base::Result<std::optional<base::Date>> dateOption(const Arguments& arguments, const std::string& option)

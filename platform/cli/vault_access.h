@@ -33,6 +33,16 @@ struct NewVault {
 };
 base::Result<NewVault> makeVault(const std::string& file, bool pin, Secrets& secrets);
 
+/// Asks for the passphrase or PIN of the vault in that file, and opens it.
+base::Result<std::unique_ptr<vault::SqliteVault>> unlockVault(const std::string& file, Secrets& secrets);
+
+/// The vault in that file; where there is none, a new one and the text of its code, which is empty for an old one.
+struct OldOrNewVault {
+    std::unique_ptr<vault::SqliteVault> vault;
+    std::string codeText;
+};
+base::Result<OldOrNewVault> unlockOrMakeVault(const std::string& file, bool pin, Secrets& secrets);
+
 /// The lines that show a new vault's code, once; none when there is no code.
 std::string vaultCodeLines(std::string_view code);
 
@@ -41,6 +51,9 @@ session::Clock systemClock();
 keys::RandomSource& systemRandom();
 /// The install marks of this user.
 vault::MarkStore& installMarks();
+
+/// The text of --reason. BadUsage when it is missing.
+base::Result<std::string> requiredReason(const Arguments& arguments);
 
 /// Texts as people typed them, in Unicode normalization form C.
 std::string typed(const Arguments& arguments, const std::string& option);

@@ -8,61 +8,69 @@
 namespace peelpack::cli {
 namespace {
 
-/// Opens the vault without its journal: with the vault code where --code says so, else with the passphrase or PIN.
-base::Result<std::unique_ptr<vault::SqliteVault>> openAlone(const Arguments& arguments, Secrets& secrets)
+/// A vault without its journal, and where further secrets come from.
+struct VaultAlone {
+    Secrets secrets;
+    std::unique_ptr<vault::SqliteVault> vault;
+};
+
+base::Result<std::unique_ptr<vault::SqliteVault>> openWithCode(const std::string& file, Secrets& secrets)
 {
-    const base::Result<std::string> file = vaultFile(arguments);
-    if (!file) {
-        return file.error();
+    const base::Result<keys::Secret> text = secrets.ask("Vault code");
+    if (!text) {
+        return text.error();
     }
-    vault::Result<std::unique_ptr<vault::SqliteVault>> vault = std::unique_ptr<vault::SqliteVault>();
-    if (arguments.has("code")) {
-        const base::Result<keys::Secret> text = secrets.ask("Vault code");
-        if (!text) {
-            return text.error();
-        }
-        const base::Result<keys::Secret> code = keys::codeFromText(keys::CodeSort::Vault, textOf(text.value()));
-        if (!code) {
-            return code.error();
-        }
-        vault = vault::SqliteVault::openWithCode(file.value(), code.value().view(), installMarks(), systemRandom());
-    } else {
-        const base::Result<keys::Secret> secret = secrets.ask("Passphrase or PIN of the vault");
-        if (!secret) {
-            return secret.error();
-        }
-        vault = vault::SqliteVault::open(file.value(), secret.value().view(), installMarks(), systemRandom(),
-                                         systemClock()().seconds);
+    const base::Result<keys::Secret> code = keys::codeFromText(keys::CodeSort::Vault, textOf(text.value()));
+    if (!code) {
+        return code.error();
     }
+    auto vault = vault::SqliteVault::openWithCode(file, code.value().view(), installMarks(), systemRandom());
     if (!vault) {
         return vault::asError(vault.error());
     }
     return std::move(vault).value();
 }
 
-base::Result<Answer> changeSecret(const Arguments& arguments)
+/// With the vault code where --code says so, else with the passphrase or PIN.
+base::Result<VaultAlone> openAlone(const Arguments& arguments)
 {
     base::Result<Secrets> secrets = Secrets::from(arguments);
     if (!secrets) {
         return secrets.error();
     }
-    Secrets source = std::move(secrets).value();
-    const auto vault = openAlone(arguments, source);
+    const base::Result<std::string> file = vaultFile(arguments);
+    if (!file) {
+        return file.error();
+    }
+    VaultAlone opened{std::move(secrets).value(), nullptr};
+    auto vault =
+        arguments.has("code") ? openWithCode(file.value(), opened.secrets) : unlockVault(file.value(), opened.secrets);
     if (!vault) {
         return vault.error();
     }
+    opened.vault = std::move(vault).value();
+    return opened;
+}
+
+base::Result<Answer> changeSecret(const Arguments& arguments)
+{
+    base::Result<VaultAlone> opened = openAlone(arguments);
+    if (!opened) {
+        return opened.error();
+    }
+    VaultAlone parts = std::move(opened).value();
     const bool pin = arguments.has("pin");
     const base::Result<keys::Secret> secret =
-        source.askNew(pin ? "New PIN of the vault (weaker than a passphrase)" : "New passphrase of the vault");
+        parts.secrets.askNew(pin ? "New PIN of the vault (weaker than a passphrase)" : "New passphrase of the vault");
     if (!secret) {
         return secret.error();
     }
-    const vault::Result<bool> changed = vault.value()->changeSecret(
-        pin ? vault::SecretKind::Pin : vault::SecretKind::Passphrase, secret.value().view());
+    const vault::Result<bool> changed =
+        parts.vault->changeSecret(pin ? vault::SecretKind::Pin : vault::SecretKind::Passphrase, secret.value().view());
     if (!changed) {
         return vault::asError(changed.error());
     }
-    const bool signs = vault.value()->device().ok();
+    const bool signs = parts.vault->device().ok();
     Answer answer;
     answer.json = {{"changed", true}, {"signs", signs}};
     answer.text = signs
@@ -74,16 +82,12 @@ base::Result<Answer> changeSecret(const Arguments& arguments)
 
 base::Result<Answer> changeCode(const Arguments& arguments)
 {
-    base::Result<Secrets> secrets = Secrets::from(arguments);
-    if (!secrets) {
-        return secrets.error();
+    base::Result<VaultAlone> opened = openAlone(arguments);
+    if (!opened) {
+        return opened.error();
     }
-    Secrets source = std::move(secrets).value();
-    const auto vault = openAlone(arguments, source);
-    if (!vault) {
-        return vault.error();
-    }
-    const vault::Result<keys::Secret> code = vault.value()->changeCode();
+    VaultAlone parts = std::move(opened).value();
+    const vault::Result<keys::Secret> code = parts.vault->changeCode();
     if (!code) {
         return vault::asError(code.error());
     }

@@ -83,10 +83,7 @@ Directory::Directory(const Session& session)
         person.name = director.name;
         person.devices.push_back({director.device, director.seal, false});
     }
-    const auto wanted = [](std::uint16_t kind) {
-        return kind == static_cast<std::uint16_t>(journal::Kind::Grant) ||
-               kind == static_cast<std::uint16_t>(journal::Kind::Vouch);
-    };
+    const auto wanted = journal::ofKind({journal::Kind::Grant, journal::Kind::Vouch});
     for (const auto& [id, feed] : session.ledger().feeds()) {
         journal::eachTrunkEntry(feed, feed.count(), wanted, [&](const journal::Decoded& entry) {
             if (authority.judge(entry).standing != trust::Judgment::Standing::Counts) {

@@ -1,15 +1,11 @@
 #include "platform/session/exchange.h"
 
+#include "platform/session/refusal.h"
 #include "sync/parcel/parcel.h"
 #include "sync/parcel/volume.h"
 
 namespace peelpack::session {
 namespace {
-
-base::Error refused(journal::Reason reason)
-{
-    return {base::ErrorCode::BadValue, std::string(journal::sentence(reason))};
-}
 
 keys::VerifyKey ownKey(const Session& session)
 {

@@ -11,14 +11,6 @@
 namespace peelpack::session {
 namespace {
 
-constexpr std::string_view parcelTag = "peelpack parcel 1\n";
-
-bool isParcel(keys::ByteView bytes)
-{
-    const keys::ByteView tag = keys::bytesOf(parcelTag);
-    return bytes.size() >= tag.size() && std::equal(tag.begin(), tag.end(), bytes.begin());
-}
-
 /// Heads of other feeds than ours that contradict an entry that we hold: evidence without the other entry.
 std::vector<journal::ForkEvidence> contradictingHeads(const merge::Ledger& ledger,
                                                       const std::vector<merge::StatedHead>& heads)
@@ -82,7 +74,9 @@ public:
         findForks(taken.ledger);
         collectNews(taken.ledger);
         if (m_session.isStaff() && !m_report.ownRecordSplit && !m_session.writeBar().stands()) {
-            writeReceipts(taken.ledger);
+            if (const base::Result<bool> written = writeReceipts(taken.ledger); !written) {
+                return written.error();
+            }
         }
         if (!m_change.empty()) {
             const vault::Result<bool> saved = m_session.m_vault->save(m_change);
@@ -104,7 +98,7 @@ private:
             FileOutcome outcome;
             outcome.name = file.name;
             keys::Bytes volume;
-            if (!isParcel(file.bytes)) {
+            if (!parcel::isParcel(file.bytes)) {
                 volume = std::move(file.bytes);
             } else if (!own) {
                 outcome.whyNot = own.error().sentence;
@@ -239,7 +233,7 @@ private:
     }
 
     /// Evidence of forks that nobody has said yet, and receipts for every stream with something new.
-    void writeReceipts(merge::Ledger& ledger)
+    base::Result<bool> writeReceipts(merge::Ledger& ledger)
     {
         const trust::Authority authority = ledger.authority();
         const keys::VerifyKey key = m_session.device().value()->signing.verifyKey();
@@ -260,21 +254,20 @@ private:
         }
         const base::Result<std::vector<SignedWriting>> entries = m_session.signAll(ledger, writings);
         if (!entries) {
-            return;
+            return entries.error();
         }
         m_report.receipts = entries.value().size() - evidenceCount;
         for (const SignedWriting& written : entries.value()) {
             m_change.entries.push_back({written.place.feed, written.place.seq, written.entry.bytes});
             merge::append(ledger, written.place, written.entry);
         }
+        return true;
     }
 
     static bool said(const merge::Ledger& ledger, const journal::ForkEvidence& evidence)
     {
         bool found = false;
-        const auto wanted = [](std::uint16_t kind) {
-            return kind == static_cast<std::uint16_t>(journal::Kind::ForkFound);
-        };
+        const auto wanted = journal::ofKind({journal::Kind::ForkFound});
         for (const auto& [id, feed] : ledger.feeds()) {
             if (id.stream == evidence.feed.stream) {
                 journal::eachTrunkEntry(feed, feed.count(), wanted, [&](const journal::Decoded& entry) {

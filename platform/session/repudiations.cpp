@@ -5,9 +5,7 @@ namespace peelpack::session {
 std::set<base::EntryHash> repudiatedIn(const Session& session, const keys::Id& student)
 {
     std::set<base::EntryHash> found;
-    const auto wanted = [](std::uint16_t kind) {
-        return kind == static_cast<std::uint16_t>(journal::Kind::CardStatement);
-    };
+    const auto wanted = journal::ofKind({journal::Kind::CardStatement});
     for (const auto& [id, feed] : session.ledger().feeds()) {
         if (id.stream != student) {
             continue;

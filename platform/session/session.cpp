@@ -1,5 +1,6 @@
 #include "platform/session/session.h"
 
+#include "platform/session/refusal.h"
 #include "platform/vault/vault_error.h"
 #include "sync/keys/card.h"
 #include "sync/merge/student_events.h"
@@ -8,11 +9,6 @@
 
 namespace peelpack::session {
 namespace {
-
-base::Error refused(journal::Reason reason)
-{
-    return {base::ErrorCode::BadValue, std::string(journal::sentence(reason))};
-}
 
 /// Kinds that can change who may do what.
 bool concernsAuthority(const journal::Payload& payload)

@@ -1,6 +1,7 @@
 #include "platform/session/setup.h"
 
 #include "platform/session/directory.h"
+#include "platform/session/refusal.h"
 #include "platform/vault/vault_error.h"
 #include "sync/keys/card.h"
 
@@ -32,11 +33,6 @@ void setIdentity(vault::Change& change, const keys::VerifyKey& program, const ke
     change.notes[notes::person] = copy(person.view());
     change.notes[notes::role] = keys::Bytes{static_cast<std::uint8_t>(role)};
     change.notes[notes::name] = bytesOf(name);
-}
-
-base::Error refused(journal::Reason reason)
-{
-    return {base::ErrorCode::BadValue, std::string(journal::sentence(reason))};
 }
 
 base::Result<keys::Bytes> directorCertificate(vault::Vault& vault, const keys::SigningKey& programKey,

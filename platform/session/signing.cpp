@@ -2,6 +2,7 @@
 
 #include "core/base/text.h"
 #include "core/role/classifier.h"
+#include "platform/session/refusal.h"
 #include "platform/vault/unlock_rules.h"
 
 #include <algorithm>
@@ -12,11 +13,6 @@ namespace {
 base::Error bad(std::string sentence)
 {
     return {base::ErrorCode::BadValue, std::move(sentence)};
-}
-
-base::Error refused(journal::Reason reason)
-{
-    return bad(std::string(journal::sentence(reason)));
 }
 
 /// True when the statement was signed with this very card and its right PIN.
@@ -63,9 +59,7 @@ std::optional<keys::VerifyKey> expectedKey(const Session& session, const keys::S
         }
     }
     std::optional<keys::VerifyKey> used;
-    const auto wanted = [](std::uint16_t kind) {
-        return kind == static_cast<std::uint16_t>(journal::Kind::Attestation);
-    };
+    const auto wanted = journal::ofKind({journal::Kind::Attestation});
     for (const auto& [id, feed] : session.ledger().feeds()) {
         journal::eachTrunkEntry(feed, feed.count(), wanted, [&](const journal::Decoded& entry) {
             const auto statement = journal::decodeStatement(std::get<journal::Attestation>(entry.payload).statement);
@@ -86,9 +80,19 @@ journal::Statement statementFor(const Session& session, const SheetMarks& sheet,
             meaningOfSigning,  std::move(signer), session.now()};
 }
 
-base::Result<keys::Id> operationOf(const Session& session, const keys::Id& sheet)
+journal::Signer signerAs(journal::SignerKind kind, const keys::VerifyKey& key, const SignerName& signer)
 {
-    for (const record::SheetRecord& record : session.recordOf(session.person()).sheets) {
+    journal::Signer by;
+    by.kind = kind;
+    by.key = key;
+    by.name = signer.name;
+    by.credential = signer.credential;
+    return by;
+}
+
+base::Result<keys::Id> operationOf(const record::StudentRecord& student, const keys::Id& sheet)
+{
+    for (const record::SheetRecord& record : student.sheets) {
         if (record.id == idOf(sheet)) {
             if (record.standing == record::SheetStanding::Withdrawn || record.standing == record::SheetStanding::Void) {
                 return bad("The sheet was taken back; there is nothing to sign.");
@@ -141,21 +145,18 @@ base::Result<std::vector<journal::Position>> signWithCard(Session& session, cons
                                                           const std::vector<SheetMarks>& sheets)
 {
     std::vector<Writing> writings;
+    const record::StudentRecord student = session.recordOf(session.person());
     for (const SheetMarks& sheet : sheets) {
         if (const base::Result<bool> ready = complete(sheet, signer); !ready) {
             return ready.error();
         }
-        const base::Result<keys::Id> operation = operationOf(session, sheet.sheet);
+        const base::Result<keys::Id> operation = operationOf(student, sheet.sheet);
         if (!operation) {
             return operation.error();
         }
-        journal::Signer by;
-        by.kind = journal::SignerKind::Card;
-        by.key = card.key.verifyKey();
+        journal::Signer by = signerAs(journal::SignerKind::Card, card.key.verifyKey(), signer);
         by.card = card.card;
         by.epoch = card.epoch;
-        by.name = signer.name;
-        by.credential = signer.credential;
         auto attestation = journal::attest(statementFor(session, sheet, operation.value(), std::move(by)), card.key);
         if (!attestation) {
             return refused(attestation.reason());
@@ -171,7 +172,7 @@ base::Result<journal::Position> signWeakly(Session& session, const SignerName& s
     if (const base::Result<bool> ready = complete(sheet, signer); !ready) {
         return ready.error();
     }
-    const base::Result<keys::Id> operation = operationOf(session, sheet.sheet);
+    const base::Result<keys::Id> operation = operationOf(session.recordOf(session.person()), sheet.sheet);
     if (!operation) {
         return operation.error();
     }
@@ -179,11 +180,8 @@ base::Result<journal::Position> signWeakly(Session& session, const SignerName& s
     if (!device) {
         return device.error();
     }
-    journal::Signer by;
-    by.kind = stub.empty() ? journal::SignerKind::Drawn : journal::SignerKind::Paper;
-    by.key = device.value()->signing.verifyKey();
-    by.name = signer.name;
-    by.credential = signer.credential;
+    journal::Signer by = signerAs(stub.empty() ? journal::SignerKind::Drawn : journal::SignerKind::Paper,
+                                  device.value()->signing.verifyKey(), signer);
     by.strokes = std::move(strokes);
     by.stub = std::move(stub);
     const auto attestation =
@@ -217,11 +215,7 @@ base::Result<keys::Bytes> answerRequest(const keys::DeviceKey& device, const jou
     if (const base::Result<bool> ready = complete(sheet, signer); !ready) {
         return ready.error();
     }
-    journal::Signer by;
-    by.kind = journal::SignerKind::Device;
-    by.key = device.signing.verifyKey();
-    by.name = signer.name;
-    by.credential = signer.credential;
+    journal::Signer by = signerAs(journal::SignerKind::Device, device.signing.verifyKey(), signer);
     const journal::Statement statement{
         request.program, request.student, request.operation, request.sheet,   sheet.procedures, sheet.head, sheet.marks,
         sheet.feedback,  request.locale,  request.wording,   request.meaning, std::move(by),    time};
@@ -246,9 +240,7 @@ base::Result<journal::Position> takeAnswer(Session& session, const SheetPlace& p
     const journal::Feed* own = session.ledger().feed(feed.value());
     bool known = false;
     if (own != nullptr) {
-        const auto wanted = [](std::uint16_t kind) {
-            return kind == static_cast<std::uint16_t>(journal::Kind::Attestation);
-        };
+        const auto wanted = journal::ofKind({journal::Kind::Attestation});
         journal::eachTrunkEntry(*own, own->count(), wanted, [&](const journal::Decoded& entry) {
             known = known || std::get<journal::Attestation>(entry.payload) == attestation.value();
         });

@@ -118,11 +118,8 @@ Result<std::unique_ptr<SqliteVault>> SqliteVault::open(const std::string& file, 
     const Result<keys::Id> id = vaultId(rows);
     const Result<WrongTries> tries = wrongTries(rows);
     const Result<Slot> slot = slotFor(rows, false);
-    for (const VaultError* error :
-         {id ? nullptr : &id.error(), tries ? nullptr : &tries.error(), slot ? nullptr : &slot.error()}) {
-        if (error != nullptr) {
-            return *error;
-        }
+    if (const VaultError* error = base::firstError<VaultError>(id, tries, slot)) {
+        return *error;
     }
     if (tries.value().disabled()) {
         return VaultError{Fault::Disabled, "After 10 wrong tries only the vault code opens this vault."};

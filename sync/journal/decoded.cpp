@@ -11,6 +11,13 @@ Decoded decode(const FeedId& feed, std::uint32_t seq, const KeptEntry& kept)
     return {{feed, seq, kept.link.hash}, parts.value().context, kept.kind, std::move(payload).value(), kept.link};
 }
 
+std::function<bool(std::uint16_t)> ofKind(std::initializer_list<Kind> kinds)
+{
+    return [wanted = std::vector<Kind>(kinds)](std::uint16_t kind) {
+        return std::find(wanted.begin(), wanted.end(), static_cast<Kind>(kind)) != wanted.end();
+    };
+}
+
 void eachTrunkEntry(const Feed& feed, std::uint32_t limit, const std::function<bool(std::uint16_t)>& wanted,
                     const std::function<void(Decoded&&)>& onEntry)
 {

@@ -3,6 +3,7 @@
 #include "sync/journal/feed.h"
 
 #include <functional>
+#include <initializer_list>
 
 namespace peelpack::journal {
 
@@ -17,6 +18,9 @@ struct Decoded {
 
 /// `kept` is an entry of `feed` at `seq`.
 Decoded decode(const FeedId& feed, std::uint32_t seq, const KeptEntry& kept);
+
+/// Accepts these kinds and no other.
+std::function<bool(std::uint16_t)> ofKind(std::initializer_list<Kind> kinds);
 
 /// Calls for the trunk's entries before `limit` whose kind `wanted` accepts (null: all), in order.
 void eachTrunkEntry(const Feed& feed, std::uint32_t limit, const std::function<bool(std::uint16_t)>& wanted,

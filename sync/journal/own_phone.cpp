@@ -2,19 +2,11 @@
 
 #include "sync/journal/coding.h"
 
-#include <algorithm>
-
 namespace peelpack::journal {
 namespace {
 
 constexpr std::string_view requestTag = "PPQ";
 constexpr std::string_view answerTag = "PPA\x01";
-
-bool startsWith(keys::ByteView bytes, std::string_view tag)
-{
-    const keys::ByteView expected = keys::bytesOf(tag);
-    return bytes.size() >= expected.size() && std::equal(expected.begin(), expected.end(), bytes.begin());
-}
 
 } // namespace
 
@@ -31,7 +23,7 @@ Checked<SigningRequest> decodeSigningRequest(keys::ByteView bytes)
     if (bytes.size() > mostStatementBytes) {
         return Reason::TooLarge;
     }
-    if (!startsWith(bytes, requestTag)) {
+    if (!keys::startsWith(bytes, requestTag)) {
         return Reason::NotOurs;
     }
     return decodeFields<SigningRequest>(bytes.subspan(requestTag.size()));
@@ -60,7 +52,7 @@ keys::Bytes signingAnswer(const Attestation& attestation)
 
 Checked<Attestation> acceptAnswer(const SigningRequest& request, keys::ByteView answer, const FeedId& feed)
 {
-    if (!startsWith(answer, answerTag)) {
+    if (!keys::startsWith(answer, answerTag)) {
         return Reason::NotOurs;
     }
     const keys::ByteView rest = answer.subspan(answerTag.size());

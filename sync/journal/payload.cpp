@@ -187,6 +187,11 @@ bool isKnown(std::uint16_t kind)
     return withKind(kind, known, false);
 }
 
+bool isAct(std::uint16_t kind)
+{
+    return kind >= static_cast<std::uint16_t>(Kind::Initial) && kind <= static_cast<std::uint16_t>(Kind::Void);
+}
+
 bool belongsInProgramStream(std::uint16_t kind)
 {
     switch (static_cast<Kind>(kind)) {

@@ -28,6 +28,8 @@ Checked<Payload> decodePayload(std::uint16_t kind, keys::ByteView bytes);
 Checked<Payload> readPayload(std::uint16_t kind, keys::ByteView bytes);
 
 bool isKnown(std::uint16_t kind);
+/// One of the instructors' actions on a sheet, which share an Act.
+bool isAct(std::uint16_t kind);
 /// False for a kind that some version of Peelpack kept without reading it. The first version knows all of these.
 inline bool checkedByEveryVersion(std::uint16_t kind)
 {

@@ -23,11 +23,10 @@ Checked<Statement> decodeStatement(keys::ByteView bytes)
     if (bytes.size() > mostStatementBytes) {
         return Reason::TooLarge;
     }
-    const keys::ByteView expected = keys::bytesOf(tag);
-    if (bytes.size() < expected.size() || !std::equal(expected.begin(), expected.end(), bytes.begin())) {
+    if (!keys::startsWith(bytes, tag)) {
         return Reason::NotOurs;
     }
-    auto statement = decodeFields<Statement>(bytes.subspan(expected.size()));
+    auto statement = decodeFields<Statement>(bytes.subspan(tag.size()));
     if (!statement) {
         return statement;
     }

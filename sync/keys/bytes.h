@@ -57,6 +57,12 @@ inline ByteView bytesOf(std::string_view text)
     return {reinterpret_cast<const std::uint8_t*>(text.data()), text.size()};
 }
 
+inline bool startsWith(ByteView bytes, std::string_view tag)
+{
+    const ByteView expected = bytesOf(tag);
+    return bytes.size() >= expected.size() && std::equal(expected.begin(), expected.end(), bytes.begin());
+}
+
 inline void append(Bytes& target, ByteView view)
 {
     target.insert(target.end(), view.begin(), view.end());

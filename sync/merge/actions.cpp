@@ -11,11 +11,6 @@ using Standing = trust::Judgment::Standing;
 
 namespace {
 
-bool isAction(std::uint16_t kind)
-{
-    return kind >= static_cast<std::uint16_t>(Kind::Initial) && kind <= static_cast<std::uint16_t>(Kind::Void);
-}
-
 /// The smaller is taken first: void, return, amend, re-file, review accepted, initial.
 int rank(std::uint16_t kind)
 {
@@ -75,7 +70,7 @@ std::map<keys::Id, SheetActions> actionsOf(const trust::Authority& authority, co
             continue;
         }
         const trust::Holder* writer = authority.holder(id.device);
-        journal::eachTrunkEntry(feed, authority.limit(id), isAction, [&](const journal::Decoded& entry) {
+        journal::eachTrunkEntry(feed, authority.limit(id), journal::isAct, [&](const journal::Decoded& entry) {
             if (authority.judge(entry).standing == Standing::Counts) {
                 bySheet[journal::actOf(entry.payload)->sheet].push_back(
                     {entry, writer->role, writer->person, writer->epoch});
@@ -101,7 +96,7 @@ bool initialedOnlyByAttester(const trust::Authority& authority, const Ledger& le
     const keys::Id initialer = found->second.inForce.back().person;
     bool any = false;
     bool onlyTheirs = true;
-    const auto isAttestation = [](std::uint16_t kind) { return kind == static_cast<std::uint16_t>(Kind::Attestation); };
+    const auto isAttestation = journal::ofKind({Kind::Attestation});
     for (const auto& [id, feed] : ledger.feeds()) {
         if (id.stream != student) {
             continue;

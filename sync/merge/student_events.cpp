@@ -16,15 +16,10 @@ namespace {
 
 using FeedsOfStudent = std::vector<const journal::Feed*>;
 
-bool isAct(std::uint16_t kind)
-{
-    return kind >= static_cast<std::uint16_t>(Kind::Initial) && kind <= static_cast<std::uint16_t>(Kind::Void);
-}
-
 bool isAboutSheet(std::uint16_t kind)
 {
-    return isAct(kind) || (kind >= static_cast<std::uint16_t>(Kind::SheetOpened) &&
-                           kind <= static_cast<std::uint16_t>(Kind::Declined));
+    return journal::isAct(kind) || (kind >= static_cast<std::uint16_t>(Kind::SheetOpened) &&
+                                    kind <= static_cast<std::uint16_t>(Kind::Declined));
 }
 
 /// The smallest hash at the feed's first place.
@@ -226,7 +221,7 @@ private:
 
     void take(journal::Decoded entry)
     {
-        if (isAct(entry.kind)) {
+        if (journal::isAct(entry.kind)) {
             const Judgment judgment = m_authority.judge(entry);
             if (judgment.standing == Judgment::Standing::Counts) {
                 auto& actions = m_actions[journal::actOf(entry.payload)->sheet];

@@ -174,13 +174,17 @@ Checked<keys::Bytes> seal(keys::ByteView volume, std::span<const keys::SealKey> 
     }
 }
 
+bool isParcel(keys::ByteView bytes)
+{
+    return keys::startsWith(bytes, tag);
+}
+
 Checked<keys::Bytes> open(keys::ByteView parcel, const keys::OpeningKey& key)
 {
     if (parcel.size() > mostParcelBytes) {
         return Reason::TooLarge;
     }
-    const keys::ByteView expected = keys::bytesOf(tag);
-    if (parcel.size() < expected.size() || !std::equal(expected.begin(), expected.end(), parcel.begin())) {
+    if (!isParcel(parcel)) {
         return Reason::NotOurs;
     }
     if (parcel.size() < slotsAt) {
@@ -197,7 +201,7 @@ Checked<keys::Bytes> open(keys::ByteView parcel, const keys::OpeningKey& key)
     if (parcel.size() <= chunksAt + chunkOverhead) {
         return Reason::TooShort;
     }
-    const keys::SealKey ephemeral = *keys::SealKey::from(parcel.subspan(expected.size(), keys::SealKey::size));
+    const keys::SealKey ephemeral = *keys::SealKey::from(parcel.subspan(tag.size(), keys::SealKey::size));
     const keys::Secret fileKey = unwrap(parcel.subspan(slotsAt, slots * slotBytes), ephemeral, key);
     if (fileKey.empty()) {
         return Reason::NotForThisDevice;

@@ -16,6 +16,9 @@ inline constexpr std::size_t mostParcelBytes = std::size_t{65} * 1024 * 1024;
 journal::Checked<keys::Bytes> seal(keys::ByteView volume, std::span<const keys::SealKey> recipients,
                                    keys::RandomSource& random);
 
+/// True when the bytes begin as a parcel does; says nothing about the rest.
+bool isParcel(keys::ByteView bytes);
+
 /// The volume, as a whole or not at all. From bytes that may be hostile: everything is checked before it is used, and
 /// the size before anything is set aside. Reasons: TooLarge, TooShort, NotOurs, TooFew, TooMany, NotForThisDevice,
 /// NotCommitted, HeaderDamaged, ChunkDamaged.

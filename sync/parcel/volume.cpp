@@ -209,15 +209,14 @@ Checked<Volume> readVolume(const keys::VerifyKey& program, keys::ByteView bytes)
     if (bytes.size() > mostVolumeBytes) {
         return Reason::TooLarge;
     }
-    const keys::ByteView expected = keys::bytesOf(notice);
-    if (bytes.size() < expected.size() || !std::equal(expected.begin(), expected.end(), bytes.begin())) {
+    if (!keys::startsWith(bytes, notice)) {
         return Reason::NotOurs;
     }
-    if (bytes.size() < expected.size() + keys::Hash::size) {
+    if (bytes.size() < notice.size() + keys::Hash::size) {
         return Reason::TooShort;
     }
     const keys::ByteView content = bytes.first(bytes.size() - keys::Hash::size);
-    keys::Reader reader(content.subspan(expected.size()));
+    keys::Reader reader(content.subspan(notice.size()));
     if (reader.fixed<keys::VerifyKey>() != program) {
         return reader.failed() ? Reason::TooShort : Reason::WrongProgram;
     }

@@ -57,7 +57,7 @@ private:
 
     void findForks()
     {
-        const auto isEvidence = [](std::uint16_t kind) { return kind == static_cast<std::uint16_t>(Kind::ForkFound); };
+        const auto isEvidence = journal::ofKind({Kind::ForkFound});
         for (const auto& [id, feed] : m_feeds) {
             if (feed.forked()) {
                 lower(m_authority.m_forks, id, feed.count());

@@ -9,7 +9,7 @@ std::optional<PolicyInForce> policyInForce(const Authority& authority, const Fee
         std::uint32_t epoch;
     };
     std::map<keys::Hash, Candidate> afterPolicy; // by what it stands on: the one that the walk takes
-    const auto isPolicy = [](std::uint16_t kind) { return kind == static_cast<std::uint16_t>(journal::Kind::Policy); };
+    const auto isPolicy = journal::ofKind({journal::Kind::Policy});
     for (const auto& [id, feed] : feeds) {
         const Holder* writer = authority.holder(id.device);
         journal::eachTrunkEntry(feed, authority.limit(id), isPolicy, [&](const journal::Decoded& entry) {

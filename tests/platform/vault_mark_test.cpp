@@ -99,9 +99,8 @@ TEST_CASE("Attack 14: a backup restored in place is a copy, also where the file 
     // Beside the build, which is on a disk: there a freed inode is often given to the next file.
     for (const fs::path& parent : {place.folder.path(), fs::current_path()}) {
         INFO(parent);
-        std::string name = (parent / "peelpack-marks-XXXXXX").string();
-        REQUIRE(mkdtemp(name.data()) != nullptr);
-        const fs::path folder = name;
+        const TemporaryFolder below(parent);
+        const fs::path& folder = below.path();
         const std::string file = (folder / "v.peelvault").string();
         vault::FolderMarkStore marks((folder / "marks").string());
         auto made = SqliteVault::make(file, SecretKind::Passphrase, passphrase(), marks, place.random);
@@ -119,7 +118,6 @@ TEST_CASE("Attack 14: a backup restored in place is a copy, also where the file 
         }
         checkIsCopy(place, file, (folder / "marks").string(), device);
         std::swap(place.code, parts.code);
-        fs::remove_all(folder);
     }
 }
 

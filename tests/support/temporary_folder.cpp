@@ -7,11 +7,20 @@
 
 namespace peelpack::test {
 
-TemporaryFolder::TemporaryFolder()
+namespace {
+
+std::filesystem::path usualParent()
 {
     const std::filesystem::path memory = "/dev/shm";
-    const std::filesystem::path parent =
-        std::filesystem::is_directory(memory) ? memory : std::filesystem::temp_directory_path();
+    return std::filesystem::is_directory(memory) ? memory : std::filesystem::temp_directory_path();
+}
+
+} // namespace
+
+TemporaryFolder::TemporaryFolder() : TemporaryFolder(usualParent()) {}
+
+TemporaryFolder::TemporaryFolder(const std::filesystem::path& parent)
+{
     std::string name = (parent / "peelpack-test-XXXXXX").string();
     if (mkdtemp(name.data()) == nullptr) {
         throw std::runtime_error("cannot make a folder like " + name);

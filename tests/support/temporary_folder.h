@@ -9,6 +9,8 @@ namespace peelpack::test {
 class TemporaryFolder {
 public:
     TemporaryFolder();
+    /// Below a folder that is there.
+    explicit TemporaryFolder(const std::filesystem::path& parent);
     ~TemporaryFolder();
     TemporaryFolder(const TemporaryFolder&) = delete;
     TemporaryFolder& operator=(const TemporaryFolder&) = delete;
