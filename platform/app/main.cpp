@@ -41,6 +41,11 @@ int drawPictures(const QString& folder, const QString& only, student::Shelf& she
 
 int main(int argc, char* argv[])
 {
+    const bool pictures = argc >= 3 && qstrcmp(argv[1], "--pictures") == 0;
+    if (pictures) { // on no display, and the same everywhere
+        qputenv("QT_QPA_PLATFORM", "offscreen");
+        qputenv("QT_QUICK_BACKEND", "software");
+    }
     QGuiApplication application(argc, argv);
     QGuiApplication::setApplicationName(QStringLiteral("Peelpack"));
     app::dressApplication();
@@ -50,7 +55,7 @@ int main(int argc, char* argv[])
         return 3;
     }
     student::Shelf shelf(std::move(catalogue).value());
-    if (argc >= 3 && qstrcmp(argv[1], "--pictures") == 0) {
+    if (pictures) {
         return drawPictures(QString::fromLocal8Bit(argv[2]), QString::fromLocal8Bit(argc > 3 ? argv[3] : ""), shelf);
     }
     keys::SystemRandom random;

@@ -73,7 +73,7 @@ public:
 private:
     void settle()
     {
-        constexpr int rounds = 4;
+        constexpr int rounds = 10;
         constexpr int roundMs = 15;
         for (int i = 0; i < rounds; ++i) {
             QGuiApplication::processEvents();

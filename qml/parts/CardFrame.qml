@@ -13,13 +13,13 @@ Rectangle {
 
     Layout.fillWidth: true
     implicitHeight: column.implicitHeight + 2 * padding
-    implicitWidth: column.implicitWidth + 2 * padding
+    implicitWidth: 200
     radius: Look.radius
     color: Look.colors.card
     border.color: chosen ? Look.colors.drape : Look.colors.hairline
     border.width: chosen ? 2 : 1
 
-    ColumnLayout {
+    Pile {
         id: column
         x: frame.padding
         y: frame.padding

@@ -4,7 +4,7 @@ import QtQuick.Layouts
 import Peelpack.Parts
 
 // A named field for a line of text. Line breaks become spaces, and what is over `most` characters is not taken.
-ColumnLayout {
+Pile {
     id: entry
 
     property string label

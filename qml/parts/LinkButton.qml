@@ -6,6 +6,8 @@ import Peelpack.Parts
 AbstractButton {
     id: control
 
+    readonly property bool hugs: true ///< in a pile: not over the whole width
+
     implicitHeight: Math.max(Look.touch, label.implicitHeight + 16)
     implicitWidth: Math.max(Look.touch, label.implicitWidth + 16)
     font.pixelSize: Look.bodySize

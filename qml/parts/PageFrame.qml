@@ -35,22 +35,23 @@ FocusScope {
             policy: flick.contentHeight > flick.height ? ScrollBar.AsNeeded : ScrollBar.AlwaysOff
         }
 
-        ColumnLayout {
+        Pile {
             id: column
             width: Math.min(page.widest, flick.width - 2 * Look.margin)
             x: (flick.width - width) / 2
             spacing: Look.gap
+            fromRight: Look.leftHand
 
             LinkButton {
                 text: page.backText
                 visible: text.length > 0
-                Layout.topMargin: 4
-                Layout.alignment: Look.leftHand ? Qt.AlignRight : Qt.AlignLeft
                 onClicked: page.back()
             }
-            ColumnLayout {
-                Layout.fillWidth: true
-                Layout.topMargin: page.backText.length > 0 ? 0 : 20
+            Item {
+                visible: page.backText.length === 0
+                implicitHeight: 8
+            }
+            Pile {
                 spacing: 2
                 Words {
                     text: page.kicker
@@ -69,10 +70,10 @@ FocusScope {
                     Accessible.role: Accessible.Heading
                 }
             }
-            ColumnLayout {
+            Pile {
                 id: body
-                Layout.fillWidth: true
                 spacing: Look.gap
+                fromRight: Look.leftHand
             }
             Item {
                 id: below
@@ -90,7 +91,7 @@ FocusScope {
         height: foot.implicitHeight > 0 ? foot.implicitHeight + 20 : 0
         color: Look.colors.paper
     }
-    ColumnLayout {
+    Pile {
         id: foot
         parent: page.low ? below : pinned
         anchors.horizontalCenter: parent.horizontalCenter

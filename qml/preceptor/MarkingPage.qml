@@ -24,7 +24,7 @@ PageFrame {
     }
     Repeater {
         model: page.handOver.marks
-        ColumnLayout {
+        Pile {
             id: line
             required property markingRow row
             required property int index
@@ -42,7 +42,7 @@ PageFrame {
                 columnSpacing: 8
                 rowSpacing: 4
                 layoutDirection: Look.leftHand && !line.narrow ? Qt.RightToLeft : Qt.LeftToRight
-                ColumnLayout {
+                Pile {
                     Layout.fillWidth: true
                     spacing: 0
                     Words {
@@ -64,7 +64,7 @@ PageFrame {
                     onChosen: mark => page.handOver.mark(line.row.skill, mark)
                 }
             }
-            ColumnLayout {
+            Pile {
                 Layout.fillWidth: true
                 visible: line.row.mark === 3
                 spacing: 6

@@ -28,10 +28,8 @@ PageFrame {
         grave: true
     }
     QrCode {
-        Layout.alignment: Qt.AlignHCenter
         visible: !page.answering
-        implicitWidth: Math.min(420, page.width - 2 * Look.margin)
-        implicitHeight: implicitWidth
+        implicitHeight: Math.min(420, page.width - 2 * Look.margin)
         bytes: page.handOver.request
         Accessible.role: Accessible.Graphic
         Accessible.name: qsTr("Code of the sheet to be signed")
@@ -42,7 +40,7 @@ PageFrame {
                              : qsTr("Open Peelpack on your phone, scan this code, mark the ten skills and sign there. Then show its answer to this phone.")
         color: Look.colors.quietInk
     }
-    ColumnLayout {
+    Pile {
         Layout.fillWidth: true
         visible: page.answering
         spacing: Look.gap

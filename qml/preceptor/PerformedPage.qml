@@ -36,7 +36,7 @@ PageFrame {
                 Accessible.name: qsTr("Correct %1").arg(procedure.modelData)
                 onClicked: page.correcting = procedure.index
             }
-            ColumnLayout {
+            Pile {
                 Layout.fillWidth: true
                 visible: page.correcting === procedure.index
                 EntryField {

@@ -52,9 +52,7 @@ PageFrame {
         }
     }
     QrCode {
-        Layout.alignment: Qt.AlignHCenter
-        implicitWidth: Math.min(280, page.width - 2 * Look.margin)
-        implicitHeight: implicitWidth
+        implicitHeight: Math.min(280, page.width - 2 * Look.margin)
         visible: page.handOver.hasNewCard
         bytes: page.handOver.newCard
         Accessible.role: Accessible.Graphic
@@ -82,7 +80,7 @@ PageFrame {
     }
 
     // No card yet.
-    ColumnLayout {
+    Pile {
         Layout.fillWidth: true
         visible: !page.handOver.cardHeld
         spacing: Look.gap
@@ -122,7 +120,7 @@ PageFrame {
             chosen: page.way === "type"
             onClicked: page.way = page.way === "type" ? "" : "type"
         }
-        ColumnLayout {
+        Pile {
             Layout.fillWidth: true
             visible: page.way === "type"
             spacing: 8
@@ -164,7 +162,7 @@ PageFrame {
             chosen: page.way === "make"
             onClicked: page.way = page.way === "make" ? "" : "make"
         }
-        ColumnLayout {
+        Pile {
             Layout.fillWidth: true
             visible: page.way === "make"
             spacing: 8

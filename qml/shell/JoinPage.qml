@@ -22,7 +22,7 @@ PageFrame {
         text: page.joining.error
         grave: true
     }
-    ColumnLayout {
+    Pile {
         Layout.fillWidth: true
         visible: !page.joining.invited
         spacing: Look.gap
@@ -73,7 +73,7 @@ PageFrame {
             onClicked: page.joining.readText(pasted.text)
         }
     }
-    ColumnLayout {
+    Pile {
         Layout.fillWidth: true
         visible: page.joining.invited
         spacing: Look.gap

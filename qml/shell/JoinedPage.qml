@@ -32,9 +32,7 @@ PageFrame {
     }
     SectionTitle { text: qsTr("2. Show this to your instructor") }
     QrCode {
-        Layout.alignment: Qt.AlignHCenter
-        implicitWidth: Math.min(320, page.width - 2 * Look.margin)
-        implicitHeight: implicitWidth
+        implicitHeight: Math.min(320, page.width - 2 * Look.margin)
         bytes: page.joining.reply
         Accessible.role: Accessible.Graphic
         Accessible.name: qsTr("Code of your answer")

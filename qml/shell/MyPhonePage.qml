@@ -82,7 +82,7 @@ PageFrame {
         visible: page.doing.length > 0
         label: qsTr("What opens it now")
     }
-    ColumnLayout {
+    Pile {
         Layout.fillWidth: true
         visible: page.doing === "secret"
         spacing: Look.gap

@@ -114,7 +114,7 @@ PageFrame {
         text: page.sheet.identifiers
         grave: true
     }
-    ColumnLayout {
+    Pile {
         Layout.fillWidth: true
         visible: page.sheet.procedures.length > 0
         spacing: Look.gap
@@ -147,7 +147,7 @@ PageFrame {
             opens: !page.more
             onClicked: page.more = !page.more
         }
-        ColumnLayout {
+        Pile {
             Layout.fillWidth: true
             visible: page.more
             spacing: Look.gap

@@ -3,7 +3,7 @@ import QtQuick.Layouts
 import Peelpack.Parts
 
 // A few words and what is done with them.
-ColumnLayout {
+Pile {
     id: form
 
     property string prompt

@@ -35,13 +35,15 @@ FocusScope {
         boundsBehavior: Flickable.StopAtBounds
         activeFocusOnTab: true
         ScrollBar.vertical: ScrollBar {}
+        // The header grows while it is laid out and when filters wrap: the list begins with it.
+        onHeaderHeightChanged: if (!moving && contentY < originY + headerHeight) Qt.callLater(positionViewAtBeginning)
 
-        header: ColumnLayout {
+        readonly property real headerHeight: headerItem ? headerItem.height : 0
+        header: Pile {
             width: ListView.view.width
             spacing: 8
+            Item { implicitHeight: 12 }
             Words {
-                Layout.fillWidth: true
-                Layout.topMargin: 20
                 text: page.sheets.summary
                 color: Look.colors.quietInk
                 font.pixelSize: Look.secondarySize
@@ -61,7 +63,6 @@ FocusScope {
             }
             Flow {
                 Layout.fillWidth: true
-                Layout.bottomMargin: 8
                 spacing: 8
                 PickList {
                     label: qsTr("State")
@@ -82,8 +83,8 @@ FocusScope {
                     onPicked: index => page.sheets.specialty = index
                 }
             }
+            Item { implicitHeight: 1 }
             Words {
-                Layout.fillWidth: true
                 visible: list.count === 0
                 text: qsTr("No sheet fits. Clear the search or choose another filter.")
                 color: Look.colors.quietInk
@@ -115,7 +116,7 @@ FocusScope {
             }
         }
     }
-    ColumnLayout {
+    Pile {
         id: foot
         anchors.bottom: parent.bottom
         anchors.bottomMargin: 8

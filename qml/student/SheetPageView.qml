@@ -81,7 +81,7 @@ PageFrame {
             RowLayout {
                 Layout.fillWidth: true
                 spacing: 8
-                ColumnLayout {
+                Pile {
                     Layout.fillWidth: true
                     spacing: 2
                     Words {
@@ -142,7 +142,7 @@ PageFrame {
         spacing: 8
         Repeater {
             model: page.sheet.marks
-            ColumnLayout {
+            Pile {
                 id: line
                 required property studentMarkRow row
                 Layout.fillWidth: true
@@ -215,7 +215,7 @@ PageFrame {
     NoteBox {
         text: page.sheet.original
     }
-    ColumnLayout {
+    Pile {
         Layout.fillWidth: true
         visible: page.sheet.open
         spacing: 8

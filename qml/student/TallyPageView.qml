@@ -39,12 +39,9 @@ PageFrame {
     }
     Repeater {
         model: page.tally.counts
-        ColumnLayout {
+        Pile {
             id: line
             required property countRow row
-            Layout.fillWidth: true
-            Layout.leftMargin: row.isTarget ? 0 : 12
-            Layout.topMargin: row.isTarget ? 8 : 0
             spacing: 4
             Rectangle {
                 Layout.fillWidth: true

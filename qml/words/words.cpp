@@ -7,11 +7,9 @@
 namespace peelpack::words {
 namespace {
 
-constexpr const char* context = "Words";
-
 QString say(const char* text)
 {
-    return QCoreApplication::translate(context, text);
+    return QCoreApplication::translate("Words", text);
 }
 
 QDate dateOf(base::Date date)
@@ -190,7 +188,7 @@ QString of(const requirement::Target& target)
             parts.append(of(category));
         }
     }
-    return QCoreApplication::translate(context, "%1, %2").arg(listed(parts), roles);
+    return QCoreApplication::translate("Words", "%1, %2").arg(listed(parts), roles);
 }
 
 QString day(base::Date date, base::Date today)
@@ -226,7 +224,7 @@ QString listed(const QStringList& items)
     if (items.size() < 2) {
         return items.join(QString());
     }
-    return QCoreApplication::translate(context, "%1 and %2")
+    return QCoreApplication::translate("Words", "%1 and %2")
         .arg(items.mid(0, items.size() - 1).join(QStringLiteral(", ")), items.last());
 }
 
@@ -240,7 +238,7 @@ QString roleReason(const sheet::Marks& marks, bool canceled, const role::RoleRul
         open += skillsWith(marks, sheet::Mark::Unmarked, false);
         return open.size() == static_cast<qsizetype>(sheet::skillCount)
                    ? say(QT_TRANSLATE_NOOP("Words", "No skill is marked yet, so there is no role yet."))
-                   : QCoreApplication::translate(context, "There is no role until every skill is marked. Missing: %1.")
+                   : QCoreApplication::translate("Words", "There is no role until every skill is marked. Missing: %1.")
                          .arg(listed(open));
     }
     case role::Outcome::First: {
@@ -248,14 +246,13 @@ QString roleReason(const sheet::Marks& marks, bool canceled, const role::RoleRul
         return notCalledFor.isEmpty()
                    ? say(QT_TRANSLATE_NOOP("Words", "All five first-scrub skills are Yes, so the second-scrub marks do "
                                                     "not change the role."))
-                   : QCoreApplication::translate(context, "Every first-scrub skill is Yes, or N/A: %1.")
+                   : QCoreApplication::translate("Words", "Every first-scrub skill is Yes, or N/A: %1.")
                          .arg(listed(notCalledFor));
     }
     case role::Outcome::Second: {
         const QStringList no = skillsWith(marks, sheet::Mark::No, true);
         return no.isEmpty() ? say(QT_TRANSLATE_NOOP("Words", "Not every first-scrub skill is Yes, and a second-scrub skill is."))
-                            : QCoreApplication::translate(
-                                  context, "Not first scrub, because these are No: %1. A second-scrub skill is Yes.")
+                            : QCoreApplication::translate("Words", "Not first scrub, because these are No: %1. A second-scrub skill is Yes.")
                                   .arg(listed(no));
     }
     case role::Outcome::Observed:
