@@ -6,6 +6,7 @@
 #include "sync/merge/student_events.h"
 
 #include <algorithm>
+#include <set>
 
 namespace peelpack::session {
 namespace {
@@ -265,7 +266,31 @@ base::Result<bool> Session::renewDevice()
 
 record::StudentRecord Session::recordOf(const keys::Id& student) const
 {
-    return record::recordOf(merge::studentEvents(authority(), m_ledger, student));
+    record::StudentEvents events = merge::studentEvents(authority(), m_ledger, student);
+    if (m_role == journal::Role::Student && student == m_person) {
+        countOwnUngranted(events);
+    }
+    return record::recordOf(events);
+}
+
+void Session::countOwnUngranted(record::StudentEvents& events) const
+{
+    const base::Result<journal::FeedId> own = ownFeed(m_person);
+    const journal::Feed* feed = own ? m_ledger.feed(own.value()) : nullptr;
+    if (feed == nullptr || authority().holder(own.value().device) != nullptr) {
+        return;
+    }
+    std::set<base::EntryHash> written;
+    journal::eachTrunkEntry(*feed, feed->count(), nullptr, [&](const journal::Decoded& entry) {
+        written.insert(base::EntryHash{entry.position.hash.bytes});
+    });
+    const record::Writer writer{record::Part::Student, base::Id{m_person.bytes}, events.name};
+    for (record::Event& event : events.events) {
+        if (event.standing.verdict == record::Standing::Verdict::Aside && written.contains(event.entry)) {
+            event.standing = {};
+            event.writer = writer;
+        }
+    }
 }
 
 } // namespace peelpack::session

@@ -79,6 +79,8 @@ public:
     /// instructor has granted it.
     base::Result<bool> renewDevice();
 
+    /// The sheets of a student as they stand. On a student's own device that nobody has granted yet, or whose grant has
+    /// not come back, what it wrote itself is shown as it will count.
     [[nodiscard]] record::StudentRecord recordOf(const keys::Id& student) const;
 
 private:
@@ -90,6 +92,7 @@ private:
     [[nodiscard]] std::optional<journal::Position> lastReceiptFor(const journal::FeedId& feed) const;
     /// Reads the vault again: what came in may have mended what was damaged.
     base::Result<bool> reload();
+    void countOwnUngranted(record::StudentEvents& events) const;
     [[nodiscard]] base::Result<std::vector<SignedWriting>> signAll(const merge::Ledger& ledger,
                                                                    const std::vector<Writing>& writings) const;
 

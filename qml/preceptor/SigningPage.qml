@@ -39,7 +39,7 @@ PageFrame {
         visible: page.handOver.cardHeld
         Words {
             Layout.fillWidth: true
-            text: page.handOver.signer.length > 0 ? page.handOver.signer : qsTr("A card that is not on the program's list")
+            text: page.handOver.stranger ? qsTr("A card that this phone's list does not have") : page.handOver.signer
             font.pixelSize: Look.cardTitleSize
             font.weight: Font.DemiBold
         }
@@ -50,6 +50,20 @@ PageFrame {
             font.pixelSize: Look.secondarySize
             color: Look.colors.quietInk
         }
+    }
+    EntryField {
+        id: strangerName
+        objectName: "strangerName"
+        visible: page.handOver.cardHeld && page.handOver.stranger
+        label: qsTr("Your name")
+        most: 80
+    }
+    EntryField {
+        id: strangerCredential
+        objectName: "strangerCredential"
+        visible: strangerName.visible
+        label: qsTr("Your credential, such as CST or RN")
+        most: 40
     }
     QrCode {
         implicitHeight: Math.min(280, page.width - 2 * Look.margin)
@@ -64,11 +78,12 @@ PageFrame {
         visible: page.handOver.cardHeld
         digits: true
         label: page.handOver.hasNewCard ? qsTr("Choose a PIN, 6 to 12 digits") : qsTr("PIN of the card")
-        onVisibleChanged: if (visible) field.forceActiveFocus()
+        onVisibleChanged: if (visible && !page.handOver.stranger) field.forceActiveFocus()
         onAccepted: if (!page.handOver.hasNewCard) page.sign()
     }
     SecretField {
         id: pinAgain
+        objectName: "cardPinAgain"
         visible: page.handOver.cardHeld && page.handOver.hasNewCard
         digits: true
         label: qsTr("The PIN again")
@@ -228,8 +243,11 @@ PageFrame {
     }
 
     function sign() {
-        if (signButton.enabled)
-            page.handOver.sign(pin.take())
+        if (!signButton.enabled)
+            return
+        if (page.handOver.stranger)
+            page.handOver.introduce(strangerName.text, strangerCredential.text)
+        page.handOver.sign(pin.take())
     }
 
     actions: [
@@ -239,7 +257,7 @@ PageFrame {
             Layout.fillWidth: true
             visible: page.handOver.cardHeld
             main: true
-            enabled: !page.handOver.busy && pin.text.length > 0 && (!page.handOver.hasNewCard || pinAgain.text === pin.text)
+            enabled: !page.handOver.busy && pin.text.length > 0 && (!page.handOver.stranger || strangerName.text.trim().length > 0) && (!page.handOver.hasNewCard || pinAgain.text === pin.text)
             text: page.handOver.busy ? qsTr("Signing") : (page.handOver.total > 1 ? qsTr("Sign %n sheet(s)", "", page.handOver.total) : qsTr("Sign"))
             onClicked: page.sign()
         }

@@ -434,13 +434,10 @@ void HandOver::hold(keys::SigningCard card)
     if (card.programStream != m_desk.session().programStream()) {
         m_error = tr("This card belongs to another program.");
     } else {
-        m_cardIsNew = false;
         m_newCard.clear();
-        if (const session::Preceptor* known = directory.ofCard(card.card)) {
-            m_signer = {known->name, known->credential};
-        } else if (m_signer.name.empty()) {
-            m_cardIsNew = true;
-        }
+        const session::Preceptor* known = directory.ofCard(card.card);
+        m_stranger = known == nullptr;
+        m_signer = known == nullptr ? session::SignerName{} : session::SignerName{known->name, known->credential};
         m_card.emplace(std::move(card));
     }
     Q_EMIT changed();
@@ -483,6 +480,12 @@ void HandOver::typeCard(int person, const QString& code)
     hold(std::move(card));
 }
 
+void HandOver::introduce(const QString& name, const QString& credential)
+{
+    m_signer = {utf8(name, 80), utf8(credential, 40)};
+    Q_EMIT changed();
+}
+
 void HandOver::makeCard(const QString& name, const QString& credential)
 {
     session::SignerName signer{utf8(name, 80), utf8(credential, 40)};
@@ -498,7 +501,7 @@ void HandOver::makeCard(const QString& name, const QString& credential)
     card.secret = m_desk.session().random().secret(keys::SigningCard::secretBytes);
     m_error.clear();
     m_signer = std::move(signer);
-    m_cardIsNew = true;
+    m_stranger = false;
     m_newCard = arrayOf(card.code().view());
     m_card.emplace(std::move(card));
     Q_EMIT changed();
@@ -509,6 +512,7 @@ void HandOver::dropCard()
     m_card.reset();
     m_newCard.clear();
     m_signer = {};
+    m_stranger = false;
     m_error.clear();
     Q_EMIT changed();
 }
@@ -548,7 +552,7 @@ void HandOver::sign(const QString& pin)
     if (!m_card || m_step != Signing) {
         return;
     }
-    if (m_cardIsNew) {
+    if (hasNewCard()) {
         if (const base::Result<bool> strong = keys::checkPin(pin.toStdString()); !strong) {
             m_error = words::fromUtf8(strong.error().sentence);
             Q_EMIT changed();
@@ -556,11 +560,10 @@ void HandOver::sign(const QString& pin)
         }
     }
     if (m_signer.name.empty()) {
-        m_error = tr("Nobody on the program's list has this card: make yourself known with name and credential.");
+        m_error = tr("Your name is missing: this phone's list does not have this card.");
         Q_EMIT changed();
         return;
     }
-    const keys::Secret typed(keys::bytesOf(pin.toStdString()));
     after([this, pin] {
         session::Session& session = m_desk.session();
         const auto unlocked = session::unlockCard(session, *m_card, pin.toStdString(), m_sheets.front().marks.sheet);

@@ -34,6 +34,7 @@ class HandOver : public QObject {
     Q_PROPERTY(QStringList people READ people CONSTANT)
     Q_PROPERTY(QString signer READ signer NOTIFY changed)
     Q_PROPERTY(bool cardHeld READ cardHeld NOTIFY changed)
+    Q_PROPERTY(bool stranger READ stranger NOTIFY changed)
     Q_PROPERTY(QByteArray newCard READ newCard NOTIFY changed)
     Q_PROPERTY(bool hasNewCard READ hasNewCard NOTIFY changed)
     Q_PROPERTY(QByteArray request READ request NOTIFY changed)
@@ -90,6 +91,8 @@ public:
     [[nodiscard]] QStringList people() const;
     [[nodiscard]] QString signer() const;
     [[nodiscard]] bool cardHeld() const { return m_card.has_value(); }
+    /// The card that is held is on no list: its holder says who they are.
+    [[nodiscard]] bool stranger() const { return m_stranger; }
     /// The code of a card that was just made, to be photographed by its owner; empty: none.
     [[nodiscard]] const QByteArray& newCard() const { return m_newCard; }
     [[nodiscard]] bool hasNewCard() const { return !m_newCard.isEmpty(); }
@@ -111,6 +114,8 @@ public:
     Q_INVOKABLE void takeCard(const QByteArray& code);
     /// A card by its owner's place in `people` and the code printed on it.
     Q_INVOKABLE void typeCard(int person, const QString& code);
+    /// Who holds a card that nobody on the program's list has.
+    Q_INVOKABLE void introduce(const QString& name, const QString& credential);
     /// A card for somebody who has none; nobody vouches for it yet.
     Q_INVOKABLE void makeCard(const QString& name, const QString& credential);
     Q_INVOKABLE void dropCard();
@@ -155,7 +160,7 @@ private:
     std::vector<session::Preceptor> m_people;
     std::optional<keys::SigningCard> m_card;
     session::SignerName m_signer;
-    bool m_cardIsNew = false;
+    bool m_stranger = false;
     QByteArray m_newCard;
     bool m_busy = false;
     QString m_error;

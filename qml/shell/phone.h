@@ -53,6 +53,8 @@ public:
     /// A code that was just made, shown once.
     [[nodiscard]] const QString& newVaultCode() const { return m_newVaultCode; }
     [[nodiscard]] student::StudentPages* student() const { return m_student.get(); }
+    /// The open journal; null while it is locked. Not for the screens.
+    [[nodiscard]] student::Desk* desk() const { return m_desk.get(); }
     [[nodiscard]] preceptor::HandOver* handOver() const { return m_handOver.get(); }
     [[nodiscard]] Joining* joining() const { return m_joining.get(); }
     [[nodiscard]] Settings* settings() { return &m_settings; }
