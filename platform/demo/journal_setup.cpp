@@ -87,6 +87,7 @@ void makePeople(World& world, const JournalProgress& progress)
 void inventCases(World& world, const catalogue::Catalogue& catalogue)
 {
     std::vector<std::string_view> names;
+    names.reserve(world.students.size());
     for (const Student& student : world.students) {
         names.emplace_back(student.name);
     }
