@@ -226,7 +226,7 @@ Result<bool> SideTables::writeHeld(const Change& change) const
     for (const keys::Bytes& volume : change.hold) {
         const keys::Bytes sealed = m_sealer.seal(namedPlace("held", std::to_string(next)), volume);
         if (Result<bool> kept = runOnce(m_database, "INSERT INTO held (number, sealed) VALUES (?, ?)",
-                                              QVariant::fromValue<qulonglong>(next), copyOf(sealed));
+                                        QVariant::fromValue<qulonglong>(next), copyOf(sealed));
             !kept) {
             return kept;
         }
@@ -238,7 +238,7 @@ Result<bool> SideTables::writeHeld(const Change& change) const
     }
     for (std::size_t i = 0; i < held.size() && (held.size() - i > mostHeld || bytes > mostHeldBytes); ++i) {
         if (Result<bool> gone = runOnce(m_database, "DELETE FROM held WHERE number = ?",
-                                              QVariant::fromValue<qulonglong>(held[i].first));
+                                        QVariant::fromValue<qulonglong>(held[i].first));
             !gone) {
             return gone;
         }
