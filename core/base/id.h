@@ -39,5 +39,7 @@ struct Name {
 using Id = Name<16, struct RecordIdTag>;
 /// One entry of a journal.
 using EntryHash = Name<32, struct EntryHashTag>;
+/// The key of a card or phone that signs, by its public half.
+using SignerKey = Name<32, struct SignerKeyTag>;
 
 } // namespace peelpack::base

@@ -84,6 +84,7 @@ struct Attested {
     std::string name;
     std::string credential;
     std::optional<base::Id> person; ///< empty: nobody vouched for the signer
+    base::SignerKey key;            ///< that signed; of a drawn or paper signature the student's own phone
     /// None for a signer who cannot be told; it counts only where an instructor admitted it.
     sheet::Strength strength = sheet::Strength::None;
     Time signedAt;

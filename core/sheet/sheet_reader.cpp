@@ -141,6 +141,9 @@ void SheetReader::takeRow(std::size_t line, CaseRow& row)
         return;
     }
     draft->operation = draft->operation == 0 ? operation : draft->operation;
+    if (m_onRow) {
+        m_onRow(row);
+    }
     BookRow bookRow;
     bookRow.procedure = procedure;
     bookRow.number = draft->rowsSeen;

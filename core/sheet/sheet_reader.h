@@ -6,6 +6,7 @@
 #include "core/sheet/row_parser.h"
 #include "core/sheet/sheet_book.h"
 
+#include <functional>
 #include <string_view>
 #include <vector>
 
@@ -30,6 +31,9 @@ public:
 
     /// The catalogue must outlive the reader.
     explicit SheetReader(const catalogue::Catalogue& catalogue, RowParser::Normalize normalize = {});
+
+    /// From now on tells of each row that is taken, its sheet may still be refused: for what the book has no room for.
+    void watch(std::function<void(const CaseRow&)> onRow) { m_onRow = std::move(onRow); }
 
     /// False once the file is refused as a whole: there is no point in going on.
     bool feed(std::string_view piece);
@@ -77,6 +81,7 @@ private:
     const catalogue::Catalogue& m_catalogue;
     RowParser m_parser;
     CsvReader m_csv;
+    std::function<void(const CaseRow&)> m_onRow;
     bool m_headerSeen = false;
     std::optional<Finding> m_fatal;
     ReadReport m_report;

@@ -2,6 +2,8 @@
 
 #include <QCommandLineParser>
 
+#include <charconv>
+
 namespace peelpack::cli {
 namespace {
 
@@ -92,6 +94,24 @@ base::Result<Arguments> parseArguments(const CommandSpec& spec, const std::vecto
                            "One word too many: " + arguments.operands[spec.operands.size()] + "." + seeHelp};
     }
     return arguments;
+}
+
+base::Result<std::uint64_t> wholeNumber(const Arguments& arguments, const std::string& option, std::uint64_t lowest,
+                                        std::uint64_t highest, std::uint64_t usual)
+{
+    const std::optional<std::string> text = arguments.value(option);
+    if (!text) {
+        return usual;
+    }
+    std::uint64_t number = 0;
+    const char* const last = text->data() + text->size();
+    const auto [end, error] = std::from_chars(text->data(), last, number);
+    if (error != std::errc() || end != last || number < lowest || number > highest) {
+        return base::Error{base::ErrorCode::BadUsage, "--" + option + " takes a whole number from " +
+                                                          std::to_string(lowest) + " to " + std::to_string(highest) +
+                                                          "."};
+    }
+    return number;
 }
 
 std::string helpText(const CommandSpec& spec)

@@ -2,6 +2,7 @@
 
 #include "core/base/result.h"
 
+#include <cstdint>
 #include <map>
 #include <optional>
 #include <string>
@@ -43,6 +44,11 @@ struct Arguments {
 /// The error says which word is wrong and how to see the help. Exactly as many operands as the command has, unless it
 /// asks for help; the last operand takes all the remaining words when its name ends in "...".
 base::Result<Arguments> parseArguments(const CommandSpec& spec, const std::vector<std::string>& words);
+
+/// The whole number of an option, or `usual` when it is not given. BadUsage: it is none, or not from `lowest` to
+/// `highest`.
+base::Result<std::uint64_t> wholeNumber(const Arguments& arguments, const std::string& option, std::uint64_t lowest,
+                                        std::uint64_t highest, std::uint64_t usual);
 
 std::string helpText(const CommandSpec& spec);
 

@@ -53,7 +53,8 @@ base::Result<catalogue::Catalogue> catalogueFor(const Arguments& arguments)
                       base::Error{laid.error().code, *file + ": " + laid.error().sentence});
 }
 
-base::Result<CaseInput> readCaseInput(const Arguments& arguments)
+base::Result<CaseInput> readCaseInput(const Arguments& arguments,
+                                      const std::function<void(const sheet::CaseRow&)>& onRow)
 {
     const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments);
     if (!catalogue) {
@@ -70,6 +71,7 @@ base::Result<CaseInput> readCaseInput(const Arguments& arguments)
     }
     Progress shown(arguments.has("progress"));
     sheet::SheetReader reader(catalogue.value(), files::normalized);
+    reader.watch(onRow);
     const base::Result<std::size_t> read = files::readPieces(file, [&](std::string_view piece) {
         shown.show("rows read:", reader.rowsSeen());
         return reader.feed(piece);

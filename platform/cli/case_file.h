@@ -9,6 +9,7 @@
 
 #include <nlohmann/json.hpp>
 
+#include <functional>
 #include <string>
 
 namespace peelpack::cli {
@@ -27,8 +28,10 @@ struct CaseInput {
 };
 
 /// Reads the file that the first operand names, under --catalogue and --set, showing progress; a vault is unlocked, and
-/// counted under the set in force in its program when --set is not given. The error names the file.
-base::Result<CaseInput> readCaseInput(const Arguments& arguments);
+/// counted under the set in force in its program when --set is not given. The error names the file. `onRow`: sees each
+/// row of a file that is taken, although its sheet may be refused later; empty: nobody wants to.
+base::Result<CaseInput> readCaseInput(const Arguments& arguments,
+                                      const std::function<void(const sheet::CaseRow&)>& onRow = {});
 
 /// Refusals and warnings as lines on standard error: file, line, column, reason, mend.
 void complainOf(const std::string& file, const sheet::ReadReport& report);

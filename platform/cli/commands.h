@@ -36,6 +36,10 @@ std::vector<Command> vaultCommands();
 Command checkCommand();
 /// What waits for an instructor.
 Command queueCommand();
+/// What an instructor should check.
+Command questionsCommand();
+/// Sheets drawn to be confirmed with preceptors.
+Command sampleCommand();
 
 /// Finds the command that the first word names, reads the rest, runs it. `words` without the program's name.
 int runCommandLine(const std::vector<std::string>& words);

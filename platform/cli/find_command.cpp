@@ -6,8 +6,6 @@
 #include "platform/cli/exit_code.h"
 #include "platform/cli/output.h"
 
-#include <charconv>
-
 namespace peelpack::cli {
 namespace {
 
@@ -34,23 +32,9 @@ nlohmann::ordered_json json(const catalogue::Hit& hit)
             {"matched", hit.matched}};
 }
 
-base::Result<std::size_t> mostFrom(const Arguments& arguments)
-{
-    const std::optional<std::string> text = arguments.value("most");
-    if (!text) {
-        return usualMost;
-    }
-    std::size_t most = 0;
-    const auto [end, error] = std::from_chars(text->data(), text->data() + text->size(), most);
-    if (error != std::errc() || end != text->data() + text->size() || most == 0 || most > 1000) {
-        return base::Error{base::ErrorCode::BadUsage, "--most takes a whole number from 1 to 1000."};
-    }
-    return most;
-}
-
 int run(const Arguments& arguments)
 {
-    const base::Result<std::size_t> most = mostFrom(arguments);
+    const base::Result<std::uint64_t> most = wholeNumber(arguments, "most", 1, 1000, usualMost);
     const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments);
     if (const base::Error* error = base::firstError(most, catalogue)) {
         complain(error->sentence);

@@ -1,83 +1,19 @@
 #include "platform/cli/commands.h"
 
 #include "core/base/text.h"
-#include "core/role/classifier.h"
 #include "platform/cli/answer.h"
+#include "platform/cli/sheet_questions.h"
 #include "platform/cli/sheet_text.h"
-#include "platform/cli/short_id.h"
+#include "platform/cli/signer_questions.h"
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
+#include "platform/files/resources.h"
 #include "platform/session/repudiations.h"
-#include "sync/merge/bounds.h"
 
 #include <algorithm>
 
 namespace peelpack::cli {
 namespace {
-
-/// Why an instructor should look at a sheet before initialing it; empty: nothing stands out.
-std::vector<std::string> questionsOf(const record::SheetRecord& sheet, bool repudiated)
-{
-    std::vector<std::string> questions;
-    if (repudiated) {
-        questions.emplace_back("The preceptor says that a signature on it is not theirs.");
-    }
-    for (const record::Review& review : sheet.reviews) {
-        if (review.answer == record::Review::Answer::Pending) {
-            questions.push_back("The student asks for a review of \"" + std::string(sheet::label(review.asked.skill)) +
-                                "\".");
-        }
-    }
-    for (const record::DisputedMark& mark : sheet.disputed) {
-        if (!mark.settled) {
-            questions.push_back("Two signers differ on \"" + std::string(sheet::label(mark.skill)) + "\".");
-        }
-    }
-    if (sheet.unsignedVersion) {
-        questions.emplace_back("The student changed the sheet after it was signed.");
-    }
-    if (sheet.changedAfterInitial) {
-        questions.emplace_back("Something came after it was initialed.");
-    }
-    if (sheet.withdrawal && !sheet.withdrawal->stands && !sheet.withdrawal->answered) {
-        questions.emplace_back("The student asks to take it back.");
-    }
-    if (sheet.initial && sheet.initial->onlyByAttester) {
-        questions.emplace_back("It is initialed only by who attested it.");
-    }
-    const bool weak = sheet.strength == sheet::Strength::CardNew || sheet.strength == sheet::Strength::Drawn ||
-                      sheet.strength == sheet::Strength::Paper;
-    if (weak) {
-        questions.push_back("The signature is weak (" + std::string(sheet::id(sheet.strength)) +
-                            "): confirm it with the preceptor.");
-    }
-    std::size_t wrongTries = 0;
-    for (const record::HandOverEnded& ended : sheet.handOversEnded) {
-        wrongTries += ended.wrongTries;
-    }
-    if (wrongTries > 0) {
-        questions.push_back("A wrong PIN was tried for it, " + base::counted(wrongTries, "time", "times") + ".");
-    }
-    const bool beside = std::any_of(sheet.history.begin(), sheet.history.end(), [](const record::HistoryLine& line) {
-        return line.weight == record::Weight::Beside;
-    });
-    if (beside) {
-        questions.emplace_back(
-            "Two instructors acted on it apart; one action is in force, the other stands beside it.");
-    }
-    for (const role::Question& question :
-         role::questions(sheet.content.marks.marks, sheet.content.head.canceled, false)) {
-        questions.push_back(question.sentence);
-    }
-    return questions;
-}
-
-/// A signature in effect of which the preceptor says that it is not theirs.
-bool isRepudiated(const record::SheetRecord& sheet, const std::set<base::EntryHash>& repudiated)
-{
-    return std::any_of(sheet.signers.begin(), sheet.signers.end(),
-                       [&](const record::Signer& signer) { return repudiated.contains(signer.entry); });
-}
 
 /// Something about the sheet waits for an instructor's answer.
 bool isAsked(const record::SheetRecord& sheet)
@@ -107,61 +43,6 @@ bool waits(const record::SheetRecord& sheet, bool repudiated)
     return repudiated || isAsked(sheet);
 }
 
-/// The sheet that an entry is about; empty when it is about none.
-std::optional<keys::Id> sheetOf(const session::Session& session, const journal::Position& position)
-{
-    const journal::Feed* feed = session.ledger().feed(position.feed);
-    const journal::KeptEntry* kept = feed == nullptr ? nullptr : feed->find(position.seq, position.hash);
-    if (kept == nullptr) {
-        return std::nullopt;
-    }
-    return std::visit(
-        [](const auto& value) -> std::optional<keys::Id> {
-            if constexpr (requires { value.sheet; }) {
-                return value.sheet;
-            } else {
-                return std::nullopt;
-            }
-        },
-        journal::decode(position.feed, position.seq, *kept).payload);
-}
-
-std::string timeOf(const journal::Time& time)
-{
-    return timeInWords({time.seconds, time.zone});
-}
-
-/// What clocks and receipts say that does not fit together, about one student's records.
-void askAboutTimes(const session::Session& session, const keys::Id& student, nlohmann::ordered_json& list,
-                   std::string& lines)
-{
-    for (const auto& [id, feed] : session.ledger().feeds()) {
-        if (id.stream != student) {
-            continue;
-        }
-        for (const merge::TimeQuestion& question : merge::timeQuestions(session.authority(), session.ledger(), id)) {
-            const auto sheet = sheetOf(session, question.entry);
-            const std::string name = sheet ? shortId(*sheet) : std::string();
-            const auto bound = [](const std::optional<trust::ReceiptRecord>& receipt) {
-                return receipt ? timeOf(receipt->time) : std::string();
-            };
-            const std::string after = bound(question.bounds.after);
-            const std::string before = bound(question.bounds.before);
-            list.push_back({{"sheet", name},
-                            {"entry", keys::hex(question.entry.hash.view())},
-                            {"claimed", timeOf(question.claimed)},
-                            {"after", after},
-                            {"before", before},
-                            {"question", merge::sentence(question.sort)}});
-            lines += "  " + (name.empty() ? "entry " + std::to_string(question.entry.seq) : "sheet " + name) +
-                     ", said to be written " + timeOf(question.claimed) +
-                     "\n      to check: " + std::string(merge::sentence(question.sort));
-            lines += after.empty() ? "" : " It came after a receipt of " + after + ".";
-            lines += before.empty() ? "\n" : " It was received by " + before + ".\n";
-        }
-    }
-}
-
 base::Result<Answer> queue(const Arguments& arguments)
 {
     base::Result<OpenedVault> opened = openVault(arguments);
@@ -172,6 +53,10 @@ base::Result<Answer> queue(const Arguments& arguments)
     const base::Result<std::vector<keys::Id>> students = chosenStudents(session, arguments);
     if (!students) {
         return students.error();
+    }
+    const base::Result<catalogue::Catalogue> catalogue = files::shippedCatalogue();
+    if (!catalogue) {
+        return catalogue.error();
     }
     Answer answer;
     answer.json["students"] = nlohmann::ordered_json::array();
@@ -188,7 +73,7 @@ base::Result<Answer> queue(const Arguments& arguments)
                 continue;
             }
             ++count;
-            const std::vector<std::string> questions = questionsOf(sheet, repudiated);
+            const std::vector<std::string> questions = sheetQuestions(sheet, repudiated, catalogue.value());
             const std::string& name = names.sheets.at(sheet.id);
             lines += sheetLine(sheet, name);
             for (const std::string& question : questions) {
@@ -206,6 +91,9 @@ base::Result<Answer> queue(const Arguments& arguments)
                 {{"student", nameOf(session, student)}, {"sheets", list}, {"times", times}});
         }
     }
+    const std::vector<questions::SignerQuestion> asked = signerQuestionsOf(session, students.value(), {});
+    answer.json["signers"] = signerQuestionsJson(asked);
+    answer.text += signerQuestionsText(asked);
     answer.text += count == 0 ? "No sheet waits.\n" : base::counted(count, "sheet waits", "sheets wait") + ".\n";
     return answer;
 }

@@ -227,6 +227,7 @@ base::Result<Answer> listSheets(const Arguments& arguments)
         nlohmann::ordered_json list = nlohmann::ordered_json::array();
         answer.text += nameOf(session, student) + "\n";
         std::vector<const record::SheetRecord*> sheets;
+        sheets.reserve(student.sheets.size());
         for (const record::SheetRecord& sheet : student.sheets) {
             sheets.push_back(&sheet);
         }

@@ -158,6 +158,7 @@ base::Result<journal::Head> headFrom(const Arguments& arguments, const journal::
 std::vector<std::string> proceduresFrom(const Arguments& arguments, const std::vector<std::string>& before)
 {
     std::vector<std::string> procedures;
+    procedures.reserve(arguments.list("procedure").size());
     for (const std::string& procedure : arguments.list("procedure")) {
         procedures.push_back(files::normalized(procedure));
     }
@@ -289,6 +290,7 @@ base::Result<std::vector<journal::Draft>> draftsFromCsv(const std::string& file)
         return *wrong;
     }
     std::vector<journal::Draft> result;
+    result.reserve(drafts.size());
     for (auto& [sheet, draft] : drafts) {
         result.push_back(std::move(draft));
     }

@@ -97,6 +97,7 @@ std::string historyText(const SheetRecord& sheet)
 std::string choicesInWords(const record::Content& content)
 {
     std::vector<std::string> labels;
+    labels.reserve(content.choices.size());
     for (const record::Choice& choice : content.choices) {
         labels.emplace_back(choice.category ? catalogue::label(*choice.category)
                                             : std::string_view("a category of a newer Peelpack"));

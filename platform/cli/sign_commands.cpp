@@ -11,7 +11,7 @@
 namespace peelpack::cli {
 namespace {
 
-constexpr std::size_t mostCodeBytes = 64U * 1024U;
+constexpr std::size_t mostCodeBytes = std::size_t{64} * 1024;
 
 /// What is signed on one sheet: as the student wrote it, with what the preceptor corrected on the command line.
 base::Result<session::SheetMarks> marksOn(const Arguments& arguments, const session::SheetPlace& place)

@@ -171,7 +171,7 @@ void addRefiled(std::string& text, const sheet::SheetBook& book, const tally::St
     text += "  Counts best under another category than logged (an instructor re-files it):\n";
     for (std::size_t i = 0; i < moved.size() && i < mostExamples; ++i) {
         const tally::Candidate& candidate = tally.candidates[moved[i]];
-        const auto category = static_cast<std::size_t>(tally.best.seats[moved[i]].category);
+        const auto category = static_cast<std::uint8_t>(tally.best.seats[moved[i]].category); // counts: not negative
         text += "      " + candidate.sheet->date.iso() + "  " + std::string(candidate.sheet->id) + "  " +
                 std::string(book.procedureText(candidate.procedure)) + ": " +
                 std::string(label(candidate.item.logged)) + " -> " + std::string(label(categoryAt(category))) + "\n";

@@ -1,5 +1,6 @@
 #include "platform/demo/demo_program.h"
 
+#include "platform/demo/demo_days.h"
 #include "platform/demo/dice.h"
 #include "platform/demo/invented_people.h"
 
@@ -45,10 +46,38 @@ public:
         for (const std::string_view student : students) {
             addStudent(made, dice, student, start, days);
         }
+        arrangeDays(made.rows);
         return made;
     }
 
 private:
+    static std::string timeOfDay(unsigned minutes)
+    {
+        const auto digits = [](unsigned number) { return (number < 10 ? "0" : "") + std::to_string(number); };
+        return digits(minutes / 60) + ":" + digits(minutes % 60);
+    }
+
+    /// The rows of a sheet stand together.
+    static void arrangeDays(std::vector<CaseRow>& rows)
+    {
+        PreceptorDays<std::string> days;
+        for (std::size_t i = 0; i < rows.size(); ++i) {
+            CaseRow& row = rows[i];
+            if (row.preceptor.empty()) {
+                continue;
+            }
+            PreceptorDay& day =
+                days.try_emplace({row.preceptor, row.date}, PreceptorDay{row.site, row.room}).first->second;
+            const bool another = i == 0 || rows[i - 1].sheet != row.sheet || rows[i - 1].student != row.student;
+            day.operations += another ? 1U : 0U;
+            const OperationTime time = operationTime(day.operations - 1);
+            row.site = day.site;
+            row.room = day.room;
+            row.start = timeOfDay(time.start);
+            row.end = timeOfDay(time.end);
+        }
+    }
+
     void addStudent(DemoClass& made, Dice& dice, std::string_view student, base::Date start, int days) const
     {
         const std::size_t pace = 45 + dice.below(55);   // percent of clinical days with a case or two

@@ -109,4 +109,18 @@ std::vector<DemoCase> casesOf(std::span<const CaseRow> rows, base::Date firstDay
     return cases;
 }
 
+void arrangeDays(std::vector<DemoCase>& cases, PreceptorDays<std::size_t>& days)
+{
+    for (DemoCase& one : cases) {
+        journal::Head& head = one.draft.head;
+        PreceptorDay& day =
+            days.try_emplace({one.preceptor, head.date}, PreceptorDay{head.site, head.room}).first->second;
+        day.operations += one.ending == Ending::OpenedTwice ? 0U : 1U; // that is the case before it again
+        const OperationTime time = operationTime(day.operations - 1);
+        head.room = day.room;
+        head.start = static_cast<journal::MinuteOfDay>(time.start);
+        head.end = static_cast<journal::MinuteOfDay>(time.end);
+    }
+}
+
 } // namespace peelpack::demo

@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/sheet/case_row.h"
+#include "platform/demo/demo_days.h"
 #include "platform/demo/dice.h"
 #include "sync/journal/sheet_payloads.h"
 
@@ -42,5 +43,8 @@ inline constexpr std::size_t preceptorsPerSite = 3;
 /// weeks, and one preceptor has most of a week. `rows`: of this student, by day; `number`: of the student.
 std::vector<DemoCase> casesOf(std::span<const sheet::CaseRow> rows, base::Date firstDay, std::size_t number,
                               std::size_t fewest, std::size_t most);
+
+/// Puts each preceptor into one room a day, with one operation after another, over the cases of all students.
+void arrangeDays(std::vector<DemoCase>& cases, PreceptorDays<std::size_t>& days);
 
 } // namespace peelpack::demo

@@ -87,17 +87,20 @@ void makePeople(World& world, const JournalProgress& progress)
 void inventCases(World& world, const catalogue::Catalogue& catalogue)
 {
     std::vector<std::string_view> names;
+    names.reserve(world.students.size());
     for (const Student& student : world.students) {
         names.emplace_back(student.name);
     }
     constexpr int days = static_cast<int>(weeks) * 7 - 2;
     constexpr std::uint32_t seed = 20'260'111;
     const DemoClass made = demoClass(catalogue, "program", names, world.firstDay, days, seed);
+    PreceptorDays<std::size_t> preceptorDays;
     auto from = made.rows.begin();
     for (std::size_t i = 0; i < world.students.size(); ++i) {
         const auto end = std::find_if(from, made.rows.end(),
                                       [&](const sheet::CaseRow& row) { return row.student != world.students[i].name; });
         world.students[i].cases = casesOf({from, end}, world.firstDay, i, fewestCases, mostCases);
+        arrangeDays(world.students[i].cases, preceptorDays);
         from = end;
     }
 }

@@ -36,6 +36,7 @@ session::IntakeReport take(session::Session& into, const std::vector<keys::Bytes
 void exchange(World& world)
 {
     std::vector<keys::Bytes> parcels;
+    parcels.reserve(world.staff.size());
     for (const Staff& from : world.staff) {
         parcels.push_back(parcelOf(from.home.session(), session::toColleagues(from.home.session())));
     }

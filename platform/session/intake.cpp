@@ -52,6 +52,7 @@ std::vector<merge::Contradiction> worthSaying(const std::vector<merge::Contradic
         }
     }
     std::vector<merge::Contradiction> said;
+    said.reserve(furthest.size());
     for (const auto& [place, one] : furthest) {
         said.push_back(one);
     }

@@ -253,7 +253,7 @@ base::Result<journal::Position> grant(Session& session, const keys::InvitationRe
     if (open.again) {
         grant.continues = newestHead(session, reply.person, stream);
     }
-    const base::Result<journal::Position> written = session.append(stream, grant);
+    base::Result<journal::Position> written = session.append(stream, grant);
     if (!written) {
         return written;
     }

@@ -152,7 +152,7 @@ Result<bool> Database::lock()
 Result<bool> Database::executeAll(std::initializer_list<const char*> statements) const
 {
     for (const char* statement : statements) {
-        if (const Result<bool> done = execute(statement); !done) {
+        if (Result<bool> done = execute(statement); !done) {
             return done;
         }
     }
@@ -183,9 +183,9 @@ Result<bool> Database::bringUpToDate(int from)
         if (step.number <= from) {
             continue;
         }
-        const Result<bool> done = transaction([&]() -> Result<bool> {
+        Result<bool> done = transaction([&]() -> Result<bool> {
             for (const std::string_view statement : step.statements) {
-                if (const Result<bool> made = execute(std::string(statement)); !made) {
+                if (Result<bool> made = execute(std::string(statement)); !made) {
                     return made;
                 }
             }
@@ -241,7 +241,7 @@ Result<bool> Database::transaction(const std::function<Result<bool>()>& steps)
     if (m_doubtful) {
         return VaultError{Fault::CannotWrite, "The vault's storage failed before; close Peelpack and open it again."};
     }
-    if (const Result<bool> begun = execute("BEGIN IMMEDIATE"); !begun) {
+    if (Result<bool> begun = execute("BEGIN IMMEDIATE"); !begun) {
         return begun;
     }
     Result<bool> done = steps();

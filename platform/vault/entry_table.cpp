@@ -132,7 +132,7 @@ Result<bool> EntryTable::read(Contents& contents)
     const std::size_t damageBefore = contents.damage.size();
     State state;
     contents.entries.reserve(expected);
-    if (const Result<bool> done = readRows(expected, state, contents); !done) {
+    if (Result<bool> done = readRows(expected, state, contents); !done) {
         return done;
     }
     skipTo(expected + 1, state.chain, contents);
@@ -156,7 +156,7 @@ Result<bool> EntryTable::readRows(std::uint64_t expected, State& state, Contents
     }
     QSqlQuery statement = std::move(query).value();
     const auto onRow = [&](const Row& row) { takeRow(row, state, contents); };
-    const Result<bool> ran = Database::run(statement);
+    Result<bool> ran = Database::run(statement);
     if (!ran && ran.error().fault != Fault::Damaged) {
         return ran;
     }
@@ -216,11 +216,11 @@ Result<bool> EntryTable::writeRow(std::uint32_t feed, std::uint32_t seq, keys::B
     m_insert.bindValue(1, feed);
     m_insert.bindValue(2, seq);
     m_insert.bindValue(3, lent(sealed));
-    if (const Result<bool> inserted = Database::run(m_insert); !inserted) {
+    if (Result<bool> inserted = Database::run(m_insert); !inserted) {
         return inserted;
     }
     m_next.chain.add(place, sealed);
-    m_written.emplace_back(std::move(row), hashOf(sealed));
+    m_written.emplace_back(row, hashOf(sealed));
     return true;
 }
 
@@ -228,7 +228,7 @@ Result<bool> EntryTable::append(const Change& change)
 {
     if (!m_isRead) {
         Contents unused;
-        if (const Result<bool> done = read(unused); !done) {
+        if (Result<bool> done = read(unused); !done) {
             return done;
         }
     }
@@ -245,7 +245,7 @@ Result<bool> EntryTable::append(const Change& change)
     }
     m_insert = std::move(insert).value();
     for (const keys::Bytes& certificate : change.certificates) {
-        if (const Result<bool> written = writeRow(certificateFeed, m_next.certificates++, certificate); !written) {
+        if (Result<bool> written = writeRow(certificateFeed, m_next.certificates++, certificate); !written) {
             return written;
         }
     }
@@ -254,7 +254,7 @@ Result<bool> EntryTable::append(const Change& change)
         if (!feed) {
             return feed.error();
         }
-        if (const Result<bool> written = writeRow(feed.value(), entry.seq, entry.bytes); !written) {
+        if (Result<bool> written = writeRow(feed.value(), entry.seq, entry.bytes); !written) {
             return written;
         }
     }
@@ -279,7 +279,7 @@ Result<bool> EntryTable::readBack()
     QSqlQuery statement = std::move(query).value();
     for (const auto& [row, hash] : written) {
         statement.bindValue(0, QVariant::fromValue<qulonglong>(row.number));
-        if (const Result<bool> ran = Database::run(statement); !ran) {
+        if (Result<bool> ran = Database::run(statement); !ran) {
             return ran;
         }
         const QByteArray sealed = statement.next() ? statement.value(0).toByteArray() : QByteArray();

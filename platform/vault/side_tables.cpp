@@ -24,14 +24,14 @@ bool isDamage(const VaultError& error)
 Result<bool> SideTables::read(Contents& contents) const
 {
     const std::size_t damageBefore = contents.damage.size();
-    const Result<bool> notes = readNotes(contents);
+    Result<bool> notes = readNotes(contents);
     if (!notes && !isDamage(notes.error())) {
         return notes;
     }
     if (!notes) {
         contents.damage.push_back({"the settings of this device"});
     }
-    const Result<bool> held = readHeld(contents);
+    Result<bool> held = readHeld(contents);
     if (!held && !isDamage(held.error())) {
         return held;
     }
@@ -142,10 +142,10 @@ Result<bool> SideTables::write(const Change& change) const
     if (change.notes.empty() && change.hold.empty() && change.release.empty()) {
         return true;
     }
-    if (const Result<bool> noted = writeNotes(change); !noted) {
+    if (Result<bool> noted = writeNotes(change); !noted) {
         return noted;
     }
-    if (const Result<bool> held = writeHeld(change); !held) {
+    if (Result<bool> held = writeHeld(change); !held) {
         return held;
     }
     return writeList();
@@ -192,7 +192,7 @@ Result<bool> SideTables::writeNotes(const Change& change) const
 {
     for (const auto& [name, value] : change.notes) {
         const std::string key = "." + name;
-        const Result<bool> written =
+        Result<bool> written =
             value ? writeRow(key, *value)
                   : runOnce(m_database, "DELETE FROM note WHERE name = ?", QString::fromStdString(key));
         if (!written) {
@@ -205,7 +205,7 @@ Result<bool> SideTables::writeNotes(const Change& change) const
 Result<bool> SideTables::writeHeld(const Change& change) const
 {
     for (const std::uint64_t number : change.release) {
-        if (const Result<bool> gone =
+        if (Result<bool> gone =
                 runOnce(m_database, "DELETE FROM held WHERE number = ?", QVariant::fromValue<qulonglong>(number));
             !gone) {
             return gone;
@@ -225,8 +225,8 @@ Result<bool> SideTables::writeHeld(const Change& change) const
     std::uint64_t next = held.empty() ? 1 : held.back().first + 1;
     for (const keys::Bytes& volume : change.hold) {
         const keys::Bytes sealed = m_sealer.seal(namedPlace("held", std::to_string(next)), volume);
-        if (const Result<bool> kept = runOnce(m_database, "INSERT INTO held (number, sealed) VALUES (?, ?)",
-                                              QVariant::fromValue<qulonglong>(next), copyOf(sealed));
+        if (Result<bool> kept = runOnce(m_database, "INSERT INTO held (number, sealed) VALUES (?, ?)",
+                                        QVariant::fromValue<qulonglong>(next), copyOf(sealed));
             !kept) {
             return kept;
         }
@@ -237,8 +237,8 @@ Result<bool> SideTables::writeHeld(const Change& change) const
         bytes += size;
     }
     for (std::size_t i = 0; i < held.size() && (held.size() - i > mostHeld || bytes > mostHeldBytes); ++i) {
-        if (const Result<bool> gone = runOnce(m_database, "DELETE FROM held WHERE number = ?",
-                                              QVariant::fromValue<qulonglong>(held[i].first));
+        if (Result<bool> gone = runOnce(m_database, "DELETE FROM held WHERE number = ?",
+                                        QVariant::fromValue<qulonglong>(held[i].first));
             !gone) {
             return gone;
         }

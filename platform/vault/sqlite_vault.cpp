@@ -212,8 +212,8 @@ Result<bool> SqliteVault::save(const Change& change)
     if (change.empty()) {
         return true;
     }
-    const Result<bool> saved = m_database->transaction([&]() -> Result<bool> {
-        if (const Result<bool> appended = m_entries.append(change); !appended) {
+    Result<bool> saved = m_database->transaction([&]() -> Result<bool> {
+        if (Result<bool> appended = m_entries.append(change); !appended) {
             return appended;
         }
         return m_side.write(change);
@@ -297,7 +297,7 @@ Result<bool> SqliteVault::makeMissingMark()
 
 Result<bool> SqliteVault::renewDevice()
 {
-    if (const Result<bool> there = makeMissingMark(); !there) {
+    if (Result<bool> there = makeMissingMark(); !there) {
         return there;
     }
     return m_database->transaction([&] { return writeDevice(keys::newDeviceSeeds(m_random)); });
@@ -324,10 +324,10 @@ Result<SecretKind> SqliteVault::secretKind() const
 Result<bool> SqliteVault::changeSecret(SecretKind kind, keys::ByteView secret)
 {
     const std::string_view text(reinterpret_cast<const char*>(secret.data()), secret.size());
-    if (const Result<bool> strong = checkNewSecret(kind, text); !strong) {
+    if (Result<bool> strong = checkNewSecret(kind, text); !strong) {
         return strong;
     }
-    if (const Result<bool> there = makeMissingMark(); !there) {
+    if (Result<bool> there = makeMissingMark(); !there) {
         return there;
     }
     const Result<Slot> slot = wrapUnderSecret(kind, id(), secret, *m_mark, m_sealer.dataKey(), m_random);
@@ -335,12 +335,12 @@ Result<bool> SqliteVault::changeSecret(SecretKind kind, keys::ByteView secret)
         return slot.error();
     }
     return m_database->transaction([&]() -> Result<bool> {
-        if (const Result<bool> gone =
+        if (Result<bool> gone =
                 runOnce(*m_database, "DELETE FROM slot WHERE kind <> ?", static_cast<int>(SlotKind::VaultCode));
             !gone) {
             return gone;
         }
-        if (const Result<bool> written = writeSlot(*m_database, slot.value()); !written) {
+        if (Result<bool> written = writeSlot(*m_database, slot.value()); !written) {
             return written;
         }
         return runOnce(*m_database, "UPDATE wrong_try SET count = 0, last_at = 0");
@@ -352,7 +352,7 @@ Result<keys::Secret> SqliteVault::changeCode()
     keys::Secret code = m_random.secret(keys::codeSecretBytes);
     const Slot slot = wrapUnderCode(id(), code.view(), m_sealer.dataKey(), m_random);
     const Result<bool> done = m_database->transaction([&]() -> Result<bool> {
-        if (const Result<bool> gone =
+        if (Result<bool> gone =
                 runOnce(*m_database, "DELETE FROM slot WHERE kind = ?", static_cast<int>(SlotKind::VaultCode));
             !gone) {
             return gone;

@@ -76,6 +76,7 @@ record::Attested attestedOf(journal::Statement&& statement)
     attested.feedback = std::move(statement.feedback);
     attested.name = std::move(statement.signer.name);
     attested.credential = std::move(statement.signer.credential);
+    attested.key = {statement.signer.key.bytes};
     attested.signedAt = timeOf(statement.time);
     return attested;
 }

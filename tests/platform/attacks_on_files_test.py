@@ -10,11 +10,12 @@ import unittest
 import journal_bytes
 from forge import Forge, own_feed, volume_of
 from journal_bytes import OPENED, Volume, with_digest
-from program import Program
+from program import WITH_SANITIZER, Program
 
 PARCEL_TAG = b"peelpack parcel 1\n"
 CHUNK = 65536 + 17
 MEMORY = 1 << 30
+MOST_ENTRIES = 100_000
 
 
 class AttackOnFiles(unittest.TestCase):
@@ -150,6 +151,22 @@ class AttackOnFiles(unittest.TestCase):
         full = with_digest(front + struct.pack("<HHH", 0, 0, 1) + feed + struct.pack("<I", 0) + flood)
         report = program.take("anna", program.write(full, "hostile"), memory=MEMORY)
         self.assertEqual((report["new"], report["saved"], len(report["files"][0]["findings"])), (0, False, 1))
+
+    def test_12_as_many_valid_tiny_entries_as_a_parcel_holds_are_taken_in_within_bounded_memory(self):
+        program = self.program
+        student = program.student("flora", "Flora Lind")
+        withdrawn = [b"\1" + bytes([number]) * 16 + journal_bytes.text("x") for number in range(200)]
+        volume = program.new_file("volume")
+        with Forge(program, student) as forge:
+            forge.ask("flood", out=volume, count=MOST_ENTRIES, entries=[
+                {"kind": journal_bytes.WITHDRAWN, "payload": payload.hex()} for payload in withdrawn] +
+                [{"kind": 40_000, "payload": ""}] * len(withdrawn))  # of a newer version, and empty
+            parcel = forge.seal(program.read(volume))
+        commands = [["take", parcel], ["take", parcel], ["sheet", "list", "--student", "Flora Lind"], ["queue"]]
+        answers, peaks = zip(*(program.peak_of(*words, vault="anna") for words in commands))
+        self.assertEqual([report["new"] for report in answers[:2]], [MOST_ENTRIES, 0])
+        self.assertEqual(len(answers[2]["students"][0]["sheets"]), len(withdrawn))
+        self.assertLess(max(peaks), MEMORY if WITH_SANITIZER else MEMORY // 4, peaks)
 
     def test_12_lists_that_claim_more_than_there_is_in_an_entry_that_is_signed(self):
         program = self.program

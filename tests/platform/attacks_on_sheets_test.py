@@ -1,4 +1,4 @@
-"""Attacks on sheets and signatures: rows 1, 2, 3, 6 and 20 of the table of attacks, by number."""
+"""Attacks on sheets and signatures: rows 1, 2, 3 and 6 of the table of attacks, by number."""
 
 import datetime
 import sqlite3
@@ -301,51 +301,6 @@ class AttackOnSheets(unittest.TestCase):
         self.assertIn("It came after a receipt of " + times[0]["after"], text)
         self.assertIn("It was received by " + times[0]["before"], text)
         self.assertEqual(program.show("anna", "66" * 4, student)["history"][0]["weight"], "counts")
-
-    # 20: a modified app on the student's own phone
-
-    def test_20_an_own_phone_signature_does_not_depend_on_the_students_phone(self):
-        program = self.program
-        key = program.json("preceptor", "phone", vault="brandt")["key"]
-        program.run("preceptor", "vouch", "--name", "L. Brandt", "--key", key, vault="anna")
-        program.give("anna", "ines")
-        sheet, other = program.open_sheet("ines"), program.open_sheet("ines")
-        request, reply = program.new_file("code"), program.new_file("code")
-        program.run("sheet", "offer", sheet, "--out", request, vault="ines")
-        program.run("preceptor", "sign", request, "--marks", "YYYYNYYYYA", "--preceptor", "L. Brandt", "--out", reply,
-                    "--yes", vault="brandt")
-        signed = program.read(reply)
-        mark = signed.index(bytes([4, 2]) + bytes(8) + bytes([5, 1]))
-        better = program.write(signed[:mark + 1] + b"\1" + signed[mark + 2:], "code")
-        program.run("sheet", "accept", sheet, better, vault="ines", expect=2)
-        program.run("sheet", "accept", other, reply, vault="ines", expect=2)
-        self.assertEqual(program.show("ines", sheet)["signers"], [])
-        program.run("sheet", "accept", sheet, reply, vault="ines")
-        program.give("ines", "anna")
-        shown = program.show("anna", sheet, "ines")
-        self.assertEqual((shown["strength"], shown["marks"]), ("own-phone", "YYYYNYYYYA"))
-
-    def test_20_what_a_card_signed_is_listed_and_the_preceptor_can_say_that_it_is_not_theirs(self):
-        program = self.program
-        student = program.student("vera", "Vera Quist")
-        mine, stolen = program.signed_sheet(student), program.signed_sheet(student)
-        program.give(student, "anna")
-        program.run("initial", stolen, mine, "--student", program.names[student], vault="anna")
-        listed = program.json("preceptor", "statement", "L. Brandt", vault="anna")["signed"]
-        theirs = {program.show("anna", name, student)["history"][1]["entry"]: name for name in (mine, stolen)}
-        self.assertLessEqual(set(theirs), {line["entry"] for line in listed})
-        entry = next(e for e, name in theirs.items() if name == stolen)
-        kept = program.run("preceptor", "statement", "L. Brandt", "--not-mine", entry, "--keep", vault="anna")
-        self.assertIn("NOT MINE", kept.text)
-        program.give("anna", "bruno")
-        for who in ("anna", "bruno"):
-            self.assertIn("not theirs", " ".join(program.questions(who, stolen) or []))
-            self.assertIsNone(program.questions(who, mine))
-        again = program.json("preceptor", "statement", "L. Brandt", vault="bruno")["signed"]
-        self.assertEqual([line["entry"] for line in again if line["notMine"]], [entry])
-        program.run("void", stolen, "--student", program.names[student], "--reason", "the preceptor did not sign this",
-                    vault="bruno")
-        self.assertIsNone(program.questions("bruno", stolen))
 
 
 def volume_of_runs(volume, feed):

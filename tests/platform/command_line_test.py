@@ -57,6 +57,38 @@ class CommandLine(unittest.TestCase):
         self.assertEqual(student["next"][0], {"category": student["next"][0]["category"], "role": "first", "needed": 1})
         self.assertEqual(len(student["next"]), 12 + 14)
 
+    def test_questions_about_marks_and_about_a_preceptors_signatures(self):
+        header = "sheet,date,student,procedure,categories," + MARKS + ",site,room,start,end,preceptor,attested\n"
+        def row(sheet, student, room, times, preceptor="L. Brandt", marks=YES, attested="card"):
+            return f"{sheet},2026-03-12,{student},Thing,eye,{marks},North,{room},{times},{preceptor},{attested}\n"
+        text = (header + row("a1", "Ines", "4", "08:00,10:00") + row("b1", "Jonas", "5", "09:00,11:00", "l.  brandt") +
+                row("b2", "Jonas", "6", "09:00,11:00", "M. Okoro") + row("b3", "Jonas", "7", "09:00,11:00", attested="drawn") +
+                row("b4", "Jonas", "8", "12:00,13:00", marks=YES.replace("Y", "NA", 1)))
+        path = self.file(text)
+        done = run("questions", path, "--json")
+        self.assertEqual(done.returncode, 0, done.stderr)
+        data = json.loads(done.stdout)
+        self.assertEqual(list(data), ["students", "signers", "refused", "warnings"])
+        student, = data["students"]
+        self.assertEqual((student["student"], student["times"], [s["sheet"] for s in student["sheets"]]), ("Jonas", [], ["b4"]))
+        self.assertEqual(len(student["sheets"][0]["questions"]), 1)
+        asked, = data["signers"]
+        self.assertEqual((asked["kind"], asked["preceptor"]), ("overlap", "L. Brandt"))
+        self.assertEqual([(s["student"], s["sheet"]) for s in asked["sheets"]], [("Ines", "a1"), ("Jonas", "b1")])
+        text = run("questions", path).stdout.decode()
+        self.assertIn("Signed by L. Brandt\n      to check: These 2 sheets overlap in time", text)
+        self.assertTrue(text.endswith("2 questions.\n"), text)
+        data = json.loads(run("questions", path, "--day-limit", "2", "--json").stdout)
+        self.assertEqual([question["kind"] for question in data["signers"]], ["overlap", "many-in-a-day"])
+        done = run("questions", self.file(header + row("a1", "Ines", "4", "08:00,10:00")))
+        self.assertEqual((done.returncode, done.stdout), (0, b"Nothing to check.\n"))
+        # A sheet that is refused is not asked about.
+        twice = row("b1", "Jonas", "5", "09:00,11:00") + row("b1", "Jonas", "5", "09:00,11:00", marks=YES.replace("Y", "N", 1))
+        done = run("questions", self.file(header + row("a1", "Ines", "4", "08:00,10:00") + twice), "--json")
+        self.assertEqual((done.returncode, json.loads(done.stdout)["signers"]), (2, []))
+        self.assertEqual(run("questions", path, "--student", "Ines").returncode, 2)
+        self.assertEqual(run("questions", path, "--day-limit", "none").returncode, 2)
+
     def test_order_of_rows_never_matters(self):
         run("demo", os.path.join(self.folder.name, "demo"), "--csv")
         with open(os.path.join(self.folder.name, "demo", "spring-class.csv"), encoding="utf-8", newline="") as demo:

@@ -107,6 +107,17 @@ class Program:
     def json(self, *words, **options):
         return self.run(*words, "--json", **options).json
 
+    def peak_of(self, *words, vault=None):
+        """What a command that succeeds answered, and the most memory that it had at a time, in bytes."""
+        process = self.start(*words, "--json", vault=vault)
+        with process.stdout, process.stderr:
+            text, complaint = process.stdout.read(), process.stderr.read()
+        _, status, usage = os.wait4(process.pid, 0)
+        process.returncode = os.waitstatus_to_exitcode(status)
+        if process.returncode != 0:
+            raise Unexpected(f"{' '.join(words)}: exit code {process.returncode}\n{text.decode()}{complaint.decode()}")
+        return json.loads(text), usage.ru_maxrss * 1024
+
     # Setting up
 
     def begin(self, director="mara", name="Mara Stone", requirement_set="spread10"):

@@ -202,6 +202,82 @@ void addBadEntries(std::map<std::string, keys::Bytes>& files)
     files["foreign-certificate.export"] = volumeOf(world.program, foreign);
 }
 
+/// Somebody's say ends where their scopes end, and a signing key's where it was revoked.
+void addBadScopes(std::map<std::string, keys::Bytes>& files)
+{
+    Wrongdoers scene;
+    World& world = scene.world;
+    const merge::Ledger example = world.all;
+    const auto exported = [&] {
+        keys::Bytes bytes = volumeOf(world.all);
+        world.all = example;
+        return bytes;
+    };
+    const keys::SigningKey phone = signerOf(0x62);
+    journal::Vouch vouch;
+    vouch.person = world.preceptorId;
+    vouch.name = "Invented Preceptor";
+    vouch.site = "South Pavilion";
+    vouch.keyKind = journal::KeyKind::Device;
+    vouch.key = phone.verifyKey();
+    const auto sign = [&](std::uint8_t sheet) {
+        journal::Statement statement = world.statement(world.studentId, idOf(sheet));
+        statement.signer = {journal::SignerKind::Device, phone.verifyKey(), {}, 0, "Invented Preceptor", {}, {}, {}};
+        world.append(world.student, world.studentId, journal::attest(statement, phone).value());
+    };
+
+    // A contact of one site, about a preceptor of another.
+    const keys::DeviceKey contact = deviceOf(0x61);
+    journal::Grant grant = world.grant(idOf(0x60), journal::Role::Contact, contact);
+    grant.scopes = {"North Pavilion"};
+    world.append(world.director, world.programStream, grant);
+    world.append(contact, world.programStream, vouch);
+    files["vouch-out-of-scope.export"] = exported();
+
+    // An instructor of another class, about a student's phone.
+    grant = world.grant(world.secondInstructorId, journal::Role::Instructor, world.secondInstructor);
+    grant.scopes = {"Class of 2028"};
+    world.append(world.director, world.programStream, grant);
+    journal::Revoke revoke;
+    revoke.feed = scene.studentFeed;
+    revoke.reason = "Lost on the bus.";
+    world.append(world.secondInstructor, world.studentId, revoke);
+    files["revocation-out-of-scope.export"] = exported();
+
+    // A preceptor's phone is ended; what was delivered before stays good, what comes afterward does not.
+    world.append(world.instructor, world.programStream, vouch);
+    sign(0x52);
+    REQUIRE(world.receipt(world.instructor, world.studentId).has_value());
+    journal::Revoke ended;
+    ended.feed = {phone.verifyKey(), world.programStream};
+    ended.reason = "Somebody else knows its PIN.";
+    world.append(world.instructor, world.programStream, ended);
+    sign(0x53);
+    files["revoked-signing-phone.export"] = exported();
+
+    // The same of a card.
+    vouch.keyKind = journal::KeyKind::Card;
+    vouch.key = world.card.verifyKey();
+    vouch.card = idOf(0x45);
+    vouch.epoch = 1;
+    world.append(world.instructor, world.programStream, vouch);
+    const auto signWithCard = [&](std::uint8_t sheet) {
+        journal::Statement statement = world.statement(world.studentId, idOf(sheet));
+        statement.signer = {
+            journal::SignerKind::Card, world.card.verifyKey(), vouch.card, 1, "Invented Preceptor", {}, {}, {}};
+        world.append(world.student, world.studentId, journal::attest(statement, world.card).value());
+    };
+    signWithCard(0x52);
+    REQUIRE(world.receipt(world.instructor, world.studentId).has_value());
+    ended.target = journal::KeyKind::Card;
+    ended.feed = {};
+    ended.card = vouch.card;
+    ended.epoch = 1;
+    world.append(world.instructor, world.programStream, ended);
+    signWithCard(0x53);
+    files["revoked-card.export"] = exported();
+}
+
 /// Every entry verifies, and not all of them count.
 void addBadHistories(std::map<std::string, keys::Bytes>& files)
 {
@@ -303,6 +379,7 @@ TEST_CASE("Bad exports get the verdicts that are written beside them", "[format]
     auto files = makeBadExports();
     addBadEntries(files);
     addBadHistories(files);
+    addBadScopes(files);
     std::ostringstream actual;
     std::size_t agreed = 0;
     for (const auto& [name, bytes] : files) {

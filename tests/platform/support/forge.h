@@ -21,7 +21,8 @@ public:
 
     /// do: "who" (ids, keys, feeds and damage), "sign" (message, by the seed or the vault's own key), "sign-again"
     /// (another signature of the same message by a seed), "keep" (entries into the vault, asking no rule), "seal" (the
-    /// bytes of a file into a parcel for the honest recipients), "open" (a parcel), "take" (with the clock set).
+    /// bytes of a file into a parcel for the honest recipients), "flood" (a volume with so many more entries of this
+    /// device, which say in turn what is given), "open" (a parcel), "take" (with the clock set).
     nlohmann::json answer(const nlohmann::json& request);
 
 private:

@@ -5,6 +5,7 @@
 #include "platform/vault/sqlite_vault.h"
 #include "sync/keys/code.h"
 #include "sync/parcel/parcel.h"
+#include "sync/parcel/volume.h"
 #include "tests/platform/support/forge.h"
 #include "tests/platform/support/forge_parts.h"
 #include "tests/sync/support/sign_again.h"
@@ -105,6 +106,37 @@ struct KeyForge::State {
         return {{"bytes", parcel.value().size()}};
     }
 
+    json flood(const json& request)
+    {
+        const journal::FeedId own = need(session->ownFeed(session->person()));
+        journal::Place place = session->ledger().next(own);
+        std::vector<std::pair<std::uint16_t, keys::Bytes>> contents;
+        for (const json& entry : request.at("entries")) {
+            contents.emplace_back(entry.at("kind").get<std::uint16_t>(), hexOf(entry, "payload"));
+        }
+        std::vector<keys::Bytes> entries;
+        const std::uint32_t from = place.seq;
+        const auto count = request.at("count").get<std::size_t>();
+        for (std::size_t i = 0; i < count; ++i) {
+            const auto& [kind, payload] = contents.at(i % contents.size());
+            auto entry = journal::writeRawEntry(session->program(), place, {{now, 0}, std::nullopt}, kind, payload,
+                                                device().signing);
+            if (!entry) {
+                throw std::runtime_error(std::string(journal::sentence(entry.reason())));
+            }
+            place = {own, place.seq + 1, entry.value().link};
+            entries.push_back(std::move(entry).value().bytes);
+        }
+        merge::Batch batch;
+        batch.runs.push_back({own, from, {entries.begin(), entries.end()}});
+        const auto volumes = parcel::writeVolumes(session->program(), batch);
+        if (!volumes || volumes.value().size() != 1) {
+            throw std::runtime_error("more than a volume holds");
+        }
+        writeFile(request.at("out"), volumes.value().front());
+        return {{"bytes", volumes.value().front().size()}};
+    }
+
     json open(const json& request)
     {
         const auto volume = parcel::open(fileBytes(request.at("file")), device().opening);
@@ -154,6 +186,9 @@ json KeyForge::answer(const json& request)
     }
     if (what == "seal") {
         return m_state->seal(request);
+    }
+    if (what == "flood") {
+        return m_state->flood(request);
     }
     if (what == "open") {
         return m_state->open(request);
