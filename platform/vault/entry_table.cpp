@@ -87,22 +87,25 @@ Result<bool> EntryTable::writeChain(const Chain& chain)
     return Database::run(statement);
 }
 
-void EntryTable::takeRow(const Row& row, State& state, Contents& contents) const
+void EntryTable::takeRow(const Row& row, Reading& reading) const
 {
+    State& state = reading.state;
+    Contents& contents = reading.contents;
     const auto place = entryPlace(row.number, row.feed, row.seq);
     skipTo(row.number, state.chain, contents);
     state.chain.add(place, row.sealed);
-    auto plain = m_sealer.open(place, row.sealed);
+    auto plain = m_sealer.open(place, row.sealed, reading.blocks);
     const auto damaged = [&] { contents.damage.push_back({placeInWords(row.number, row.feed, row.seq)}); };
     if (!plain) {
         damaged();
         return;
     }
     if (row.feed == certificateFeed) {
-        contents.certificates.push_back(std::move(*plain));
+        contents.certificates.push_back(plain->toBytes());
         ++state.certificates;
         return;
     }
+    state.lastFeed = std::max(state.lastFeed, row.feed);
     if (row.seq == introduction) {
         keys::Reader reader(*plain);
         journal::FeedId feed;
@@ -110,10 +113,8 @@ void EntryTable::takeRow(const Row& row, State& state, Contents& contents) const
         feed.stream = reader.fixed<keys::Id>();
         state.numbers[feed] = row.feed;
         state.feeds[row.feed] = feed;
-        state.lastFeed = std::max(state.lastFeed, row.feed);
         return;
     }
-    state.lastFeed = std::max(state.lastFeed, row.feed);
     const auto feed = state.feeds.find(row.feed);
     if (feed == state.feeds.end()) {
         damaged();
@@ -130,11 +131,12 @@ Result<bool> EntryTable::read(Contents& contents)
     }
     const std::uint64_t expected = chain ? chain.value().rows : 0;
     const std::size_t damageBefore = contents.damage.size();
-    State state;
     contents.entries.reserve(expected);
-    if (const Result<bool> done = readRows(expected, state, contents); !done) {
+    Reading reading{{}, contents};
+    if (const Result<bool> done = readRows(expected, reading); !done) {
         return done;
     }
+    State& state = reading.state;
     skipTo(expected + 1, state.chain, contents);
     state.listHolds = chain && (chain.value() == state.chain || contents.damage.size() > damageBefore);
     if (!state.listHolds) {
@@ -148,14 +150,14 @@ Result<bool> EntryTable::read(Contents& contents)
     return true;
 }
 
-Result<bool> EntryTable::readRows(std::uint64_t expected, State& state, Contents& contents)
+Result<bool> EntryTable::readRows(std::uint64_t expected, Reading& reading)
 {
     Result<QSqlQuery> query = m_database.prepare("SELECT number, feed, seq, sealed FROM entry ORDER BY number");
     if (!query) {
         return query.error();
     }
     QSqlQuery statement = std::move(query).value();
-    const auto onRow = [&](const Row& row) { takeRow(row, state, contents); };
+    const auto onRow = [&](const Row& row) { takeRow(row, reading); };
     const Result<bool> ran = Database::run(statement);
     if (!ran && ran.error().fault != Fault::Damaged) {
         return ran;
@@ -170,7 +172,7 @@ Result<bool> EntryTable::readRows(std::uint64_t expected, State& state, Contents
     }
     // A damaged page ends the scan; what lies on others is still found by its number.
     statement.finish();
-    return readRowsOneByOne(state.chain.rows + 1, expected, onRow);
+    return readRowsOneByOne(reading.state.chain.rows + 1, expected, onRow);
 }
 
 Result<bool> EntryTable::readRowsOneByOne(std::uint64_t from, std::uint64_t to,

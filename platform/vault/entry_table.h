@@ -38,9 +38,16 @@ private:
         bool listHolds = true; ///< false: writing on would cover up what is missing
     };
 
+    /// What reading fills.
+    struct Reading {
+        State state;
+        Contents& contents;
+        keys::SharedBlocks blocks{};
+    };
+
     Result<Chain> readChain();
-    Result<bool> readRows(std::uint64_t expected, State& state, Contents& contents);
-    void takeRow(const Row& row, State& state, Contents& contents) const;
+    Result<bool> readRows(std::uint64_t expected, Reading& reading);
+    void takeRow(const Row& row, Reading& reading) const;
     Result<bool> readRowsOneByOne(std::uint64_t from, std::uint64_t to, const std::function<void(const Row&)>& onRow);
     Result<bool> writeRow(std::uint32_t feed, std::uint32_t seq, keys::ByteView plain);
     Result<std::uint32_t> numberOf(const journal::FeedId& feed);

@@ -118,7 +118,7 @@ void appendRow(const Folder& folder)
         const journal::Feed& feed = *session->ledger().feed(positions.front().feed);
         for (std::size_t i = 0; i < written.size(); ++i) {
             const auto seq = positions[i].seq;
-            written[i] = {seq + 1, 1, seq, feed.trunk().entries[seq].bytes};
+            written[i] = {seq + 1, 1, seq, feed.trunk().entries[seq].bytes.toBytes()};
         }
         return seconds;
     };
