@@ -79,8 +79,8 @@ void openRow(const Folder& folder)
         const Stopwatch students(Watch::ProcessTime);
         std::vector<record::StudentRecord> all;
         std::size_t signedSheets = 0;
-        merge::eachStudent(session->authority(), session->ledger(), [&](const record::StudentEvents& events) {
-            all.push_back(record::recordOf(events));
+        merge::eachStudent(session->authority(), session->ledger(), [&](record::StudentEvents events) {
+            all.push_back(record::recordOf(std::move(events)));
             for (const record::SheetRecord& sheet : all.back().sheets) {
                 signedSheets += sheet.isSigned() ? 1U : 0U;
             }
