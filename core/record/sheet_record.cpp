@@ -50,9 +50,13 @@ std::vector<const Signer*> SheetRecord::contributors() const
 
 StudentRecord recordOf(StudentEvents events)
 {
+    constexpr std::size_t fewEvents = 4; // of most sheets: opened, signed, logged
     std::map<base::Id, SheetEvents> sheets;
     for (Event& event : events.events) {
         SheetEvents& sheet = sheets[event.sheet];
+        if (sheet.student.empty()) {
+            sheet.student.reserve(fewEvents);
+        }
         if (std::holds_alternative<Act>(event.what)) {
             sheet.acts.push_back(&event);
         } else {

@@ -112,15 +112,18 @@ void EntryTable::takeRow(const Row& row, Reading& reading) const
         feed.device = reader.fixed<keys::VerifyKey>();
         feed.stream = reader.fixed<keys::Id>();
         state.numbers[feed] = row.feed;
-        state.feeds[row.feed] = feed;
+        reading.feeds[row.feed] = feed;
         return;
     }
-    const auto feed = state.feeds.find(row.feed);
-    if (feed == state.feeds.end()) {
+    if (reading.found == nullptr || reading.found->first != row.feed) {
+        const auto feed = reading.feeds.find(row.feed);
+        reading.found = feed == reading.feeds.end() ? nullptr : &*feed;
+    }
+    if (reading.found == nullptr) {
         damaged();
         return;
     }
-    contents.entries.push_back({feed->second, row.seq, std::move(*plain)});
+    contents.entries.push_back({reading.found->second, row.seq, std::move(*plain)});
 }
 
 Result<bool> EntryTable::read(Contents& contents)
@@ -132,7 +135,7 @@ Result<bool> EntryTable::read(Contents& contents)
     const std::uint64_t expected = chain ? chain.value().rows : 0;
     const std::size_t damageBefore = contents.damage.size();
     contents.entries.reserve(expected);
-    Reading reading{{}, contents};
+    Reading reading{contents};
     if (const Result<bool> done = readRows(expected, reading); !done) {
         return done;
     }
@@ -195,8 +198,10 @@ Result<bool> EntryTable::readRowsOneByOne(std::uint64_t from, std::uint64_t to,
 
 Result<std::uint32_t> EntryTable::numberOf(const journal::FeedId& feed)
 {
-    if (const auto found = m_next.numbers.find(feed); found != m_next.numbers.end()) {
-        return found->second;
+    for (const auto* numbers : {&m_state.numbers, &m_next.newNumbers}) {
+        if (const auto found = numbers->find(feed); found != numbers->end()) {
+            return found->second;
+        }
     }
     const std::uint32_t number = ++m_next.lastFeed;
     keys::Bytes plain(feed.device.bytes.begin(), feed.device.bytes.end());
@@ -204,8 +209,7 @@ Result<std::uint32_t> EntryTable::numberOf(const journal::FeedId& feed)
     if (const Result<bool> written = writeRow(number, introduction, plain); !written) {
         return written.error();
     }
-    m_next.numbers[feed] = number;
-    m_next.feeds[number] = feed;
+    m_next.newNumbers[feed] = number;
     return number;
 }
 
@@ -239,7 +243,7 @@ Result<bool> EntryTable::append(const Change& change)
                           "The list of the vault's rows is damaged, so nothing more is written to it: join "
                           "anew and have your history sent back."};
     }
-    m_next = m_state;
+    m_next = {m_state, {}};
     m_written.clear();
     Result<QSqlQuery> insert = m_database.prepare("INSERT INTO entry (number, feed, seq, sealed) VALUES (?, ?, ?, ?)");
     if (!insert) {
@@ -268,7 +272,8 @@ Result<bool> EntryTable::readBack()
     const std::vector<std::pair<Row, keys::Hash>> written = std::move(m_written);
     m_written.clear();
     m_insert = QSqlQuery();
-    m_state = std::move(m_next);
+    static_cast<Counts&>(m_state) = m_next;
+    m_state.numbers.merge(m_next.newNumbers);
     m_next = {};
     if (written.empty()) {
         return true;

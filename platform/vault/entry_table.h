@@ -29,19 +29,27 @@ private:
         std::uint32_t seq = 0;
         keys::ByteView sealed; ///< lent
     };
-    struct State {
+    /// What every save changes.
+    struct Counts {
         Chain chain;
-        std::map<journal::FeedId, std::uint32_t> numbers;
-        std::map<std::uint32_t, journal::FeedId> feeds;
         std::uint32_t lastFeed = 0;
         std::uint32_t certificates = 0;
+    };
+    struct State : Counts {
+        std::map<journal::FeedId, std::uint32_t> numbers;
         bool listHolds = true; ///< false: writing on would cover up what is missing
+    };
+    /// As it will be once the transaction is made.
+    struct Next : Counts {
+        std::map<journal::FeedId, std::uint32_t> newNumbers;
     };
 
     /// What reading fills.
     struct Reading {
-        State state;
         Contents& contents;
+        State state{};
+        std::map<std::uint32_t, journal::FeedId> feeds{};
+        const std::pair<const std::uint32_t, journal::FeedId>* found = nullptr; ///< of the row before
         keys::SharedBlocks blocks{};
     };
 
@@ -56,7 +64,7 @@ private:
     const Sealer& m_sealer;
     State m_state;
     bool m_isRead = false;
-    State m_next;                                      ///< as it will be once the transaction is made
+    Next m_next;
     std::vector<std::pair<Row, keys::Hash>> m_written; ///< without its sealed bytes, and their hash
     QSqlQuery m_insert;
 };

@@ -14,6 +14,9 @@ namespace peelpack::keys {
 template <std::integral T>
 std::array<std::uint8_t, sizeof(T)> littleEndian(T value)
 {
+    if constexpr (std::endian::native == std::endian::little) {
+        return std::bit_cast<std::array<std::uint8_t, sizeof(T)>>(value);
+    }
     std::array<std::uint8_t, sizeof(T)> bytes{};
     auto rest = static_cast<std::uint64_t>(static_cast<std::make_unsigned_t<T>>(value));
     for (auto& byte : bytes) {
