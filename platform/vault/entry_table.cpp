@@ -53,22 +53,41 @@ keys::Hash hashOf(keys::ByteView sealed)
 
 } // namespace
 
-Result<Chain> EntryTable::readChain()
+Result<QSqlQuery*> EntryTable::prepared(std::optional<QSqlQuery>& statement, const char* text) const
 {
-    Result<QSqlQuery> query = m_database.prepare("SELECT sealed FROM chain");
-    if (!query) {
-        return query.error();
+    if (!statement) {
+        Result<QSqlQuery> query = m_database.prepare(text);
+        if (!query) {
+            return query.error();
+        }
+        statement = std::move(query).value();
     }
-    QSqlQuery statement = std::move(query).value();
+    return &*statement;
+}
+
+Result<QByteArray> EntryTable::onlyValue(QSqlQuery& statement)
+{
     if (const Result<bool> ran = Database::run(statement); !ran) {
         return ran.error();
     }
-    if (statement.next()) {
-        const QByteArray sealed = statement.value(0).toByteArray();
-        if (const auto plain = m_sealer.open(namedPlace("chain", ""), viewOf(sealed))) {
-            if (const auto chain = Chain::from(*plain)) {
-                return *chain;
-            }
+    QByteArray value = statement.next() ? statement.value(0).toByteArray() : QByteArray();
+    statement.finish(); // a statement that stays open would hold on to the write-ahead log
+    return value;
+}
+
+Result<Chain> EntryTable::readChain()
+{
+    const Result<QSqlQuery*> statement = prepared(m_readChain, "SELECT sealed FROM chain");
+    if (!statement) {
+        return statement.error();
+    }
+    const Result<QByteArray> sealed = onlyValue(*statement.value());
+    if (!sealed) {
+        return sealed.error();
+    }
+    if (const auto plain = m_sealer.open(namedPlace("chain", ""), viewOf(sealed.value()))) {
+        if (const auto chain = Chain::from(*plain)) {
+            return *chain;
         }
     }
     return VaultError{Fault::Damaged, "The list of the vault's rows is damaged."};
@@ -76,15 +95,15 @@ Result<Chain> EntryTable::readChain()
 
 Result<bool> EntryTable::writeChain(const Chain& chain)
 {
-    Result<QSqlQuery> query = m_database.prepare("INSERT INTO chain (one, sealed) VALUES (1, ?) ON CONFLICT (one) DO "
-                                                 "UPDATE SET sealed = excluded.sealed");
-    if (!query) {
-        return query.error();
+    const Result<QSqlQuery*> statement =
+        prepared(m_writeChain, "INSERT INTO chain (one, sealed) VALUES (1, ?) ON CONFLICT (one) DO UPDATE SET sealed = "
+                               "excluded.sealed");
+    if (!statement) {
+        return statement.error();
     }
-    QSqlQuery statement = std::move(query).value();
     const keys::Bytes sealed = m_sealer.seal(namedPlace("chain", ""), chain.bytes());
-    statement.addBindValue(lent(sealed));
-    return Database::run(statement);
+    statement.value()->bindValue(0, lent(sealed));
+    return Database::run(*statement.value());
 }
 
 void EntryTable::takeRow(const Row& row, Reading& reading) const
@@ -218,11 +237,16 @@ Result<bool> EntryTable::writeRow(std::uint32_t feed, std::uint32_t seq, keys::B
     Row row{m_next.chain.rows + 1, feed, seq, {}};
     const auto place = entryPlace(row.number, feed, seq);
     const keys::Bytes sealed = m_sealer.seal(place, plain);
-    m_insert.bindValue(0, QVariant::fromValue<qulonglong>(row.number));
-    m_insert.bindValue(1, feed);
-    m_insert.bindValue(2, seq);
-    m_insert.bindValue(3, lent(sealed));
-    if (const Result<bool> inserted = Database::run(m_insert); !inserted) {
+    const Result<QSqlQuery*> insert =
+        prepared(m_insert, "INSERT INTO entry (number, feed, seq, sealed) VALUES (?, ?, ?, ?)");
+    if (!insert) {
+        return insert.error();
+    }
+    insert.value()->bindValue(0, QVariant::fromValue<qulonglong>(row.number));
+    insert.value()->bindValue(1, feed);
+    insert.value()->bindValue(2, seq);
+    insert.value()->bindValue(3, lent(sealed));
+    if (const Result<bool> inserted = Database::run(*insert.value()); !inserted) {
         return inserted;
     }
     m_next.chain.add(place, sealed);
@@ -245,11 +269,6 @@ Result<bool> EntryTable::append(const Change& change)
     }
     m_next = {m_state, {}};
     m_written.clear();
-    Result<QSqlQuery> insert = m_database.prepare("INSERT INTO entry (number, feed, seq, sealed) VALUES (?, ?, ?, ?)");
-    if (!insert) {
-        return insert.error();
-    }
-    m_insert = std::move(insert).value();
     for (const keys::Bytes& certificate : change.certificates) {
         if (const Result<bool> written = writeRow(certificateFeed, m_next.certificates++, certificate); !written) {
             return written;
@@ -271,7 +290,6 @@ Result<bool> EntryTable::readBack()
 {
     const std::vector<std::pair<Row, keys::Hash>> written = std::move(m_written);
     m_written.clear();
-    m_insert = QSqlQuery();
     static_cast<Counts&>(m_state) = m_next;
     m_state.numbers.merge(m_next.newNumbers);
     m_next = {};
@@ -279,22 +297,20 @@ Result<bool> EntryTable::readBack()
         return true;
     }
     const VaultError different{Fault::Damaged, "What was saved does not read back; check the device's storage."};
-    Result<QSqlQuery> query = m_database.prepare("SELECT sealed FROM entry WHERE number = ?");
-    if (!query) {
-        return query.error();
+    const Result<QSqlQuery*> statement = prepared(m_readRow, "SELECT sealed FROM entry WHERE number = ?");
+    if (!statement) {
+        return statement.error();
     }
-    QSqlQuery statement = std::move(query).value();
     for (const auto& [row, hash] : written) {
-        statement.bindValue(0, QVariant::fromValue<qulonglong>(row.number));
-        if (const Result<bool> ran = Database::run(statement); !ran) {
-            return ran;
+        statement.value()->bindValue(0, QVariant::fromValue<qulonglong>(row.number));
+        const Result<QByteArray> sealed = onlyValue(*statement.value());
+        if (!sealed) {
+            return sealed.error();
         }
-        const QByteArray sealed = statement.next() ? statement.value(0).toByteArray() : QByteArray();
-        if (hashOf(viewOf(sealed)) != hash ||
-            !m_sealer.open(entryPlace(row.number, row.feed, row.seq), viewOf(sealed))) {
+        const keys::ByteView view = viewOf(sealed.value());
+        if (hashOf(view) != hash || !m_sealer.open(entryPlace(row.number, row.feed, row.seq), view)) {
             return different;
         }
-        statement.finish();
     }
     const Result<Chain> chain = readChain();
     if (!chain) {
@@ -307,7 +323,9 @@ bool EntryTable::forget()
 {
     m_next = {};
     m_written.clear();
-    m_insert = QSqlQuery();
+    for (std::optional<QSqlQuery>* statement : {&m_insert, &m_readRow, &m_writeChain, &m_readChain}) {
+        statement->reset(); // after an error a new one is surer
+    }
     if (!m_isRead || !m_state.listHolds) {
         return true;
     }

@@ -53,6 +53,9 @@ private:
         keys::SharedBlocks blocks{};
     };
 
+    Result<QSqlQuery*> prepared(std::optional<QSqlQuery>& statement, const char* text) const;
+    /// The only column of the only row that the statement finds; empty when it finds none.
+    static Result<QByteArray> onlyValue(QSqlQuery& statement);
     Result<Chain> readChain();
     Result<bool> readRows(std::uint64_t expected, Reading& reading);
     void takeRow(const Row& row, Reading& reading) const;
@@ -66,7 +69,11 @@ private:
     bool m_isRead = false;
     Next m_next;
     std::vector<std::pair<Row, keys::Hash>> m_written; ///< without its sealed bytes, and their hash
-    QSqlQuery m_insert;
+    // Prepared when they are first needed, and kept.
+    std::optional<QSqlQuery> m_insert;
+    std::optional<QSqlQuery> m_readRow;
+    std::optional<QSqlQuery> m_writeChain;
+    std::optional<QSqlQuery> m_readChain;
 };
 
 } // namespace peelpack::vault
