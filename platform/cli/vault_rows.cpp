@@ -1,14 +1,12 @@
 #include "platform/cli/vault_rows.h"
 
-#include "core/record/case_rows.h"
-#include "core/sheet/row_writer.h"
 #include "core/tally/tally.h"
 #include "platform/cli/output.h"
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
 #include "platform/files/requirement_json.h"
 #include "platform/files/resources.h"
-#include "platform/files/text_file.h"
+#include "platform/session/case_book.h"
 
 #include "sync/trust/policy.h"
 
@@ -24,26 +22,19 @@ bool isVaultFile(const std::string& file)
            opened.read(static_cast<qint64>(start.size())).toStdString() == start;
 }
 
-CaseSheetText caseSheetText(const session::Session& session, const catalogue::Catalogue& catalogue,
-                            const std::vector<keys::Id>& students)
+namespace {
+
+std::vector<record::StudentRecord> recordsOf(const session::Session& session, const std::vector<keys::Id>& students)
 {
-    const record::RowRules rules = session::rowRules(session, catalogue);
-    CaseSheetText result{sheet::headerLine(), {}};
-    for (const keys::Id& id : students) {
-        record::StudentRecord student = session.recordOf(id);
-        if (student.name.empty()) {
-            student.name = "student " + student.student.hex(8);
-        }
-        for (const sheet::CaseRow& row : record::caseRows(student, rules)) {
-            if (row.categories.empty()) {
-                result.notLogged.push_back(row.sheet);
-            } else {
-                result.text += sheet::rowLine(row);
-            }
-        }
+    std::vector<record::StudentRecord> records;
+    records.reserve(students.size());
+    for (const keys::Id& student : students) {
+        records.push_back(session.recordOf(student));
     }
-    return result;
+    return records;
 }
+
+} // namespace
 
 base::Result<CaseInput> readVaultCases(const Arguments& arguments, const catalogue::Catalogue& catalogue)
 {
@@ -63,19 +54,16 @@ base::Result<CaseInput> readVaultCases(const Arguments& arguments, const catalog
     if (!set || !students) {
         return set ? students.error() : set.error();
     }
-    const CaseSheetText sheets = caseSheetText(session, catalogue, students.value());
-    for (const std::string& name : sheets.notLogged) {
+    base::Result<session::CaseBook> book = session::caseBook(session, catalogue, recordsOf(session, students.value()));
+    if (!book) {
+        return book.error();
+    }
+    for (const std::string& name : book.value().notLogged) {
         complain("Sheet " + name +
                  ": a procedure that is not in the catalogue is not logged yet and not counted; log it with "
                  "\"sheet log\".");
     }
-    sheet::SheetReader reader(catalogue, files::normalized);
-    reader.feed(sheets.text);
-    base::Result<sheet::SheetReader::Reading> reading = reader.finish();
-    if (!reading) {
-        return reading.error();
-    }
-    return CaseInput{file, std::move(set).value(), std::move(reading).value(), tally::everyStrength};
+    return CaseInput{file, std::move(set).value(), std::move(book).value().reading, tally::everyStrength};
 }
 
 base::Result<bool> initialedTallyIsComplete(const session::Session& session, const keys::Id& student,
@@ -86,13 +74,12 @@ base::Result<bool> initialedTallyIsComplete(const session::Session& session, con
     if (!catalogue || !set) {
         return catalogue ? set.error() : catalogue.error();
     }
-    sheet::SheetReader reader(catalogue.value(), files::normalized);
-    reader.feed(caseSheetText(session, catalogue.value(), {student}).text);
-    const base::Result<sheet::SheetReader::Reading> reading = reader.finish();
-    if (!reading) {
-        return reading.error();
+    const base::Result<session::CaseBook> cases =
+        session::caseBook(session, catalogue.value(), {session.recordOf(student)});
+    if (!cases) {
+        return cases.error();
     }
-    const sheet::SheetBook& book = reading.value().book;
+    const sheet::SheetBook& book = cases.value().reading.book;
     if (book.students().size() != 1) {
         return false;
     }

@@ -11,17 +11,6 @@ namespace peelpack::cli {
 /// True when a file is a vault and not a table.
 bool isVaultFile(const std::string& file);
 
-/// The sheets of a vault as a case-sheet file's text, so that a vault and a file are counted by the same path. What the
-/// policy in force does not accept is not attested there.
-struct CaseSheetText {
-    std::string text;
-    /// Short ids of sheets with a procedure that is neither logged nor in the catalogue: it has no category and is left
-    /// out.
-    std::vector<std::string> notLogged;
-};
-CaseSheetText caseSheetText(const session::Session& session, const catalogue::Catalogue& catalogue,
-                            const std::vector<keys::Id>& students);
-
 /// Unlocks the vault that the first operand names and reads its sheets: the student's own, or all students'.
 base::Result<CaseInput> readVaultCases(const Arguments& arguments, const catalogue::Catalogue& catalogue);
 

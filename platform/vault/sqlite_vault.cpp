@@ -30,6 +30,47 @@ keys::Secret deviceWrap(const keys::Id& vault, const keys::Secret& mark, const k
     return keys::keyedHash("peelpack.devkey1", {vault.view(), mark.view()}, dataKey.view());
 }
 
+/// The data key that this passphrase or PIN opens. A try is written down before it is known to be wrong.
+Result<keys::Secret> dataKeyFor(Database& rows, const std::string& file, keys::ByteView secret, MarkStore& marks,
+                                std::int64_t now)
+{
+    const Result<keys::Id> id = vaultId(rows);
+    const Result<WrongTries> tries = wrongTries(rows);
+    const Result<Slot> slot = slotFor(rows, false);
+    if (const VaultError* error = base::firstError<VaultError>(id, tries, slot)) {
+        return *error;
+    }
+    if (tries.value().disabled()) {
+        return VaultError{Fault::Disabled, "After 10 wrong tries only the vault code opens this vault."};
+    }
+    if (const std::int64_t wait = tries.value().waitLeft(now); wait > 0) {
+        if (now < tries.value().lastAt) { // the clock was set back: the wait starts again from here
+            if (const Result<bool> kept = writeTries(rows, {tries.value().count, now}); !kept) {
+                return kept.error();
+            }
+        }
+        return VaultError{Fault::MustWait, waitSentence(wait)};
+    }
+    Result<std::optional<keys::Secret>> mark = marks.find(id.value(), file);
+    if (!mark) {
+        return mark.error();
+    }
+    // Written down first, so that ending the process does not give the try back.
+    if (const Result<bool> counted = writeTries(rows, {tries.value().count + 1, now}); !counted) {
+        return counted.error();
+    }
+    const keys::Secret none;
+    Result<keys::Secret> dataKey =
+        unwrapWithSecret(slot.value(), id.value(), secret, mark.value() ? *mark.value() : none);
+    const bool wasWrong = !dataKey && dataKey.error().fault == Fault::WrongSecret;
+    if (!wasWrong) {
+        if (const Result<bool> reset = writeTries(rows, dataKey ? WrongTries{} : tries.value()); !reset) {
+            return reset.error();
+        }
+    }
+    return dataKey;
+}
+
 } // namespace
 
 SqliteVault::SqliteVault(std::string file, std::unique_ptr<Database> database, Sealer sealer,
@@ -114,41 +155,11 @@ Result<std::unique_ptr<SqliteVault>> SqliteVault::open(const std::string& file, 
     if (!database) {
         return database.error();
     }
-    Database& rows = *database.value();
-    const Result<keys::Id> id = vaultId(rows);
-    const Result<WrongTries> tries = wrongTries(rows);
-    const Result<Slot> slot = slotFor(rows, false);
-    if (const VaultError* error = base::firstError<VaultError>(id, tries, slot)) {
-        return *error;
+    const Result<keys::Id> id = vaultId(*database.value());
+    if (!id) {
+        return id.error();
     }
-    if (tries.value().disabled()) {
-        return VaultError{Fault::Disabled, "After 10 wrong tries only the vault code opens this vault."};
-    }
-    if (const std::int64_t wait = tries.value().waitLeft(now); wait > 0) {
-        if (now < tries.value().lastAt) { // the clock was set back: the wait starts again from here
-            if (const Result<bool> kept = writeTries(rows, {tries.value().count, now}); !kept) {
-                return kept.error();
-            }
-        }
-        return VaultError{Fault::MustWait, waitSentence(wait)};
-    }
-    Result<std::optional<keys::Secret>> mark = marks.find(id.value(), file);
-    if (!mark) {
-        return mark.error();
-    }
-    // Written down first, so that ending the process does not give the try back.
-    if (const Result<bool> counted = writeTries(rows, {tries.value().count + 1, now}); !counted) {
-        return counted.error();
-    }
-    const keys::Secret none;
-    Result<keys::Secret> dataKey =
-        unwrapWithSecret(slot.value(), id.value(), secret, mark.value() ? *mark.value() : none);
-    const bool wasWrong = !dataKey && dataKey.error().fault == Fault::WrongSecret;
-    if (!wasWrong) {
-        if (const Result<bool> reset = writeTries(rows, dataKey ? WrongTries{} : tries.value()); !reset) {
-            return reset.error();
-        }
-    }
+    Result<keys::Secret> dataKey = dataKeyFor(*database.value(), file, secret, marks, now);
     if (!dataKey) {
         return dataKey.error();
     }
@@ -290,6 +301,15 @@ Result<bool> SqliteVault::renewDevice()
         return there;
     }
     return m_database->transaction([&] { return writeDevice(keys::newDeviceSeeds(m_random)); });
+}
+
+Result<bool> SqliteVault::check(keys::ByteView secret, std::int64_t now)
+{
+    const Result<keys::Secret> dataKey = dataKeyFor(*m_database, m_file, secret, m_marks, now);
+    if (!dataKey) {
+        return dataKey.error();
+    }
+    return true;
 }
 
 Result<SecretKind> SqliteVault::secretKind() const

@@ -39,6 +39,8 @@ public:
     Result<const keys::DeviceKey*> device() override;
     Result<bool> renewDevice() override;
 
+    /// Whether this is the passphrase or PIN, by the same rules and counts as open().
+    Result<bool> check(keys::ByteView secret, std::int64_t now);
     /// Whether it is a passphrase or a PIN that opens it.
     [[nodiscard]] Result<SecretKind> secretKind() const;
     /// Wraps the data key anew; rows stay as they are. Wrong tries are forgotten. A missing install mark is made.

@@ -37,7 +37,8 @@ unsigned checkDigit(std::span<const std::uint8_t> group, std::size_t number)
 /// The first 12 bits, as two bytes with four zero bits at the end.
 std::array<std::uint8_t, 2> checkBits(CodeSort sort, ByteView code)
 {
-    const Id digest = shortHash(sort == CodeSort::Program ? "peelpack.codep.1" : "peelpack.codev.1", {code});
+    constexpr std::array personal{"peelpack.codep.1", "peelpack.codev.1", "peelpack.codec.1"};
+    const Id digest = shortHash(personal.at(static_cast<std::size_t>(sort)), {code});
     return {digest.bytes[0], static_cast<std::uint8_t>(digest.bytes[1] & 0xF0U)};
 }
 
@@ -126,9 +127,10 @@ base::Result<Secret> codeFromText(CodeSort sort, std::string_view text)
     Secret code(bits.view().first(codeSecretBytes));
     const auto check = checkBits(sort, code.view());
     if (!std::equal(check.begin(), check.end(), bits.view().begin() + codeSecretBytes)) {
-        return base::Error{base::ErrorCode::BadInput, sort == CodeSort::Program
-                                                          ? "This is not a program code; it may be a vault code."
-                                                          : "This is not a vault code; it may be a program code."};
+        constexpr std::array sentences{"This is not a program code; it may be a vault code or a card's.",
+                                       "This is not a vault code; it may be a program code or a card's.",
+                                       "This is not the code of a signing card; it may be a program or vault code."};
+        return base::Error{base::ErrorCode::BadInput, sentences.at(static_cast<std::size_t>(sort))};
     }
     return code;
 }

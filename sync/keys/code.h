@@ -9,7 +9,7 @@
 namespace peelpack::keys {
 
 /// What a typed code is for; a code of one sort is refused as the other.
-enum class CodeSort : std::uint8_t { Program, Vault };
+enum class CodeSort : std::uint8_t { Program, Vault, Card };
 
 inline constexpr std::size_t codeSecretBytes = 16;
 /// 7 groups of 5 symbols and 6 hyphens.

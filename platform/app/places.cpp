@@ -1,0 +1,24 @@
+#include "platform/app/places.h"
+
+#include <QDir>
+#include <QStandardPaths>
+
+namespace peelpack::app {
+namespace {
+
+QString folder(QStandardPaths::StandardLocation location)
+{
+    const QString path = QStandardPaths::writableLocation(location) + QStringLiteral("/peelpack");
+    QDir().mkpath(path);
+    return path;
+}
+
+} // namespace
+
+Places usualPlaces()
+{
+    return {folder(QStandardPaths::GenericDataLocation) + QStringLiteral("/journal.peelvault"),
+            folder(QStandardPaths::GenericConfigLocation) + QStringLiteral("/app.ini")};
+}
+
+} // namespace peelpack::app

@@ -1,0 +1,279 @@
+#include "platform/app/screens.h"
+
+#include "platform/app/window.h"
+#include "qml/parts/pack_seal.h"
+
+#include <QDateTime>
+#include <QDir>
+#include <QGuiApplication>
+#include <QQuickItem>
+#include <QTemporaryDir>
+#include <QThread>
+
+#include <algorithm>
+
+namespace peelpack::app {
+namespace {
+
+using preceptor::HandOver;
+using shell::Phone;
+
+/// Shares nothing: pictures need no files.
+class NoShare final : public share::Share {
+public:
+    void save(const QString&, const QByteArray&) override {}
+    void open(const QString&) override {}
+};
+
+/// A fixed afternoon, so that the pictures are the same on every day.
+journal::Time afternoon()
+{
+    constexpr std::int64_t day = 20'889; // 2027-03-12
+    constexpr std::int16_t zone = -300;
+    return {day * 86'400 + 15 * 3'600 - zone * 60, zone};
+}
+
+class Painter {
+public:
+    Painter(student::Shelf& shelf, QString folder)
+        : m_marks(m_place.filePath(QStringLiteral("marks")).toStdString()), m_folder(std::move(folder)),
+          m_phone({m_place.filePath(QStringLiteral("demo.peelvault")).toStdString(),
+                   m_place.filePath(QStringLiteral("app.ini")), m_marks, afternoon, m_random, m_camera, m_share, shelf}),
+          m_window(m_phone)
+    {
+    }
+
+    [[nodiscard]] bool ready() const { return m_window.window() != nullptr; }
+    [[nodiscard]] int count() const { return m_count; }
+    [[nodiscard]] const QString& error() const { return m_error; }
+
+    void draw(const ScreenDress& dress)
+    {
+        m_dress = dress;
+        shell::Settings* settings = m_phone.settings();
+        settings->setTheme(dress.dark ? shell::Settings::Dark : shell::Settings::Light);
+        settings->setTextPercent(dress.textPercent);
+        settings->setLanguage(dress.language);
+        settings->setCalm(true);
+        m_window.window()->setMinimumSize(QSize(1, 1));
+        m_window.window()->resize(dress.size);
+        drawFirst();
+        m_phone.openDemo();
+        waitUntil([this] { return m_phone.stage() == Phone::Open || !m_phone.error().isEmpty(); });
+        if (m_phone.stage() != Phone::Open) {
+            m_error = m_phone.error();
+            return;
+        }
+        drawStudent();
+        drawPreceptor();
+        m_phone.leaveDemo();
+        settle();
+    }
+
+private:
+    void settle()
+    {
+        constexpr int rounds = 10;
+        constexpr int roundMs = 15;
+        for (int i = 0; i < rounds; ++i) {
+            QGuiApplication::processEvents();
+            QThread::msleep(roundMs);
+        }
+    }
+    void waitUntil(const std::function<bool()>& done)
+    {
+        constexpr int mostRounds = 600;
+        constexpr int roundMs = 20;
+        for (int i = 0; i < mostRounds && !done(); ++i) {
+            QGuiApplication::processEvents();
+            QThread::msleep(roundMs);
+        }
+        settle();
+    }
+    void shoot(const char* screen)
+    {
+        settle();
+        const QString folder = m_folder + QLatin1Char('/') + m_dress.name();
+        const QString file = folder + QLatin1Char('/') + QString::fromLatin1(screen) + QStringLiteral(".png");
+        if (!QDir().mkpath(folder) || !m_window.window()->grabWindow().save(file)) {
+            m_error = QStringLiteral("Cannot write %1.").arg(file);
+        }
+        ++m_count;
+    }
+    QObject* part(const char* name)
+    {
+        return m_window.window()->findChild<QObject*>(QString::fromLatin1(name));
+    }
+    void put(const char* object, const char* property, const QVariant& value)
+    {
+        QObject* found = part(object);
+        if (found == nullptr || !found->setProperty(property, value)) {
+            m_error = QStringLiteral("There is no %1 on the screen.").arg(QString::fromLatin1(object));
+        }
+        settle();
+    }
+
+    void drawFirst()
+    {
+        shoot("01-welcome");
+        put("firstPages", "joiningNow", true);
+        shoot("02-invitation");
+        put("firstPages", "joiningNow", false);
+    }
+
+    void drawStudent()
+    {
+        student::StudentPages* student = m_phone.student();
+        shoot("10-today");
+        put("home", "place", 1);
+        shoot("11-sheets");
+        put("home", "place", 2);
+        shoot("12-tally");
+        put("home", "place", 3);
+        shoot("13-me");
+        put("home", "place", 0);
+        put("home", "over", QStringLiteral("new"));
+        student->newSheet()->setQuery(QStringLiteral("vent he"));
+        shoot("14-search");
+        student->newSheet()->take(QStringLiteral("Ventral hernia repair"));
+        student->newSheet()->setRoom(QStringLiteral("Room 4"));
+        shoot("15-new-sheet");
+        student->newSheet()->discard();
+        put("home", "over", QStringLiteral("parcels"));
+        shoot("16-parcels");
+        put("home", "over", QStringLiteral("phone"));
+        shoot("17-my-phone");
+        drawSheets();
+        put("home", "over", QString());
+    }
+
+    void drawSheets()
+    {
+        student::StudentPages* student = m_phone.student();
+        const auto show = [&](int seal, bool twoPlaces, const char* screen) {
+            for (const student::SheetRow& row : student->sheets()->rows()->rows()) {
+                student->sheet()->show(row.id);
+                if (row.seal == seal && (!twoPlaces || student->sheet()->places()->rowCount() > 1)) {
+                    put("home", "over", QStringLiteral("sheet"));
+                    shoot(screen);
+                    return;
+                }
+            }
+            m_error = QStringLiteral("The demo has no sheet for %1.").arg(QString::fromLatin1(screen));
+        };
+        show(parts::PackSeal::Open, false, "20-open-sheet");
+        show(parts::PackSeal::Signed, false, "21-signed-sheet");
+        show(parts::PackSeal::Initialed, true, "22-two-specialties");
+        show(parts::PackSeal::Returned, false, "23-returned-sheet");
+        show(parts::PackSeal::Amended, false, "24-changed-sheet");
+    }
+
+    void drawPreceptor()
+    {
+        QStringList open;
+        for (const student::SheetRow& row : m_phone.student()->sheets()->rows()->rows()) {
+            if (row.seal == parts::PackSeal::Open) {
+                open.append(row.id);
+            }
+        }
+        m_phone.giveAway(open.mid(0, 1));
+        HandOver* handOver = m_phone.handOver();
+        if (handOver == nullptr) {
+            m_error = m_phone.error();
+            return;
+        }
+        shoot("30-performed");
+        handOver->go(HandOver::OwnPhone);
+        shoot("31-own-phone");
+        handOver->go(HandOver::Declining);
+        shoot("32-declining");
+        handOver->go(HandOver::Performed);
+        handOver->next();
+        shoot("33-marking");
+        handOver->markFirstScrubYes();
+        handOver->mark(static_cast<int>(sheet::Skill::Counts), static_cast<int>(sheet::Mark::NotApplicable));
+        handOver->mark(static_cast<int>(sheet::Skill::Sponge), static_cast<int>(sheet::Mark::Yes));
+        handOver->mark(static_cast<int>(sheet::Skill::Cut), static_cast<int>(sheet::Mark::No));
+        shoot("34-marking-why");
+        handOver->reason(static_cast<int>(sheet::Skill::Counts), QStringLiteral("No countable items were used"));
+        handOver->setFeedback(QStringLiteral("Had the mesh on the field before it was asked for."));
+        handOver->next();
+        shoot("35-read-back");
+        handOver->next();
+        shoot("36-signing");
+        handOver->takeCard(m_phone.demoCard(1));
+        shoot("37-pin");
+        handOver->dropCard();
+        handOver->makeCard(QStringLiteral("R. Halvorsen"), QStringLiteral("CST"));
+        shoot("38-new-card");
+        handOver->dropCard();
+        handOver->go(HandOver::Drawing);
+        shoot("39-drawing");
+        handOver->go(HandOver::Signing);
+        handOver->takeCard(m_phone.demoCard(1));
+        handOver->sign(QStringLiteral("730518"));
+        waitUntil([&] { return handOver->step() == HandOver::Signed || !handOver->error().isEmpty(); });
+        shoot("40-signed");
+        m_phone.takeBack(QLatin1String(demo::phoneDemoPin));
+        waitUntil([this] { return m_phone.stage() == Phone::Open; });
+        shoot("41-sealed");
+    }
+
+    QTemporaryDir m_place;
+    vault::FolderMarkStore m_marks;
+    keys::SystemRandom m_random;
+    camera::NoCamera m_camera;
+    NoShare m_share;
+    QString m_folder;
+    Phone m_phone;
+    Window m_window;
+    ScreenDress m_dress;
+    QString m_error;
+    int m_count = 0;
+};
+
+} // namespace
+
+QString ScreenDress::name() const
+{
+    return QStringLiteral("%1x%2-%3-%4-%5")
+        .arg(size.width())
+        .arg(size.height())
+        .arg(dark ? QStringLiteral("dark") : QStringLiteral("light"))
+        .arg(textPercent)
+        .arg(language);
+}
+
+std::vector<ScreenDress> allDresses()
+{
+    std::vector<ScreenDress> dresses;
+    for (const QSize size : {QSize(360, 640), QSize(390, 844), QSize(844, 390), QSize(1180, 820)}) {
+        for (const bool dark : {false, true}) {
+            for (const int percent : {100, 200}) {
+                for (const char* language : {"en", "es"}) {
+                    dresses.push_back({size, dark, percent, QString::fromLatin1(language)});
+                }
+            }
+        }
+    }
+    return dresses;
+}
+
+base::Result<int> drawScreens(const QString& folder, const std::vector<ScreenDress>& dresses, student::Shelf& shelf,
+                              const std::function<void(const QString& dress)>& progress)
+{
+    Painter painter(shelf, folder);
+    if (!painter.ready()) {
+        return base::Error{base::ErrorCode::CannotRead, "The screens could not be loaded."};
+    }
+    for (const ScreenDress& dress : dresses) {
+        progress(dress.name());
+        painter.draw(dress);
+        if (!painter.error().isEmpty()) {
+            return base::Error{base::ErrorCode::CannotWrite, painter.error().toStdString()};
+        }
+    }
+    return painter.count();
+}
+
+} // namespace peelpack::app

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "core/base/result.h"
+#include "qml/student/desk.h"
+
+#include <QSize>
+#include <QString>
+
+#include <functional>
+#include <vector>
+
+namespace peelpack::app {
+
+/// How the screens are drawn.
+struct ScreenDress {
+    QSize size;
+    bool dark = false;
+    int textPercent = 100;
+    QString language = QStringLiteral("en");
+    /// "phone-390x844-light-100-en"
+    [[nodiscard]] QString name() const;
+};
+
+/// Phone upright and across, tablet; light and dark; text at 100 and 200 %; English and Spanish.
+std::vector<ScreenDress> allDresses();
+
+/// Draws every screen of the demo in each dress into DIR/<dress>/<screen>.png. Needs a QGuiApplication; no display is
+/// needed with the offscreen platform. Answers the number of pictures.
+base::Result<int> drawScreens(const QString& folder, const std::vector<ScreenDress>& dresses, student::Shelf& shelf,
+                              const std::function<void(const QString& dress)>& progress);
+
+} // namespace peelpack::app

@@ -1,0 +1,140 @@
+<?xml version="1.0" encoding="utf-8"?>
+<!DOCTYPE TS>
+<TS version="2.1" language="en_US" sourcelanguage="en_US">
+<context>
+    <name>MarkingPage</name>
+    <message numerus="yes">
+        <source>%n skill(s) not marked: they stay open.</source>
+        <translation>
+            <numerusform>%n skill not marked: it stays open.</numerusform>
+            <numerusform>%n skills not marked: they stay open.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>MyPhonePage</name>
+    <message numerus="yes">
+        <source>Locks after %n minute(s) without a touch</source>
+        <translation>
+            <numerusform>Locks after %n minute without a touch</numerusform>
+            <numerusform>Locks after %n minutes without a touch</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>SheetListPage</name>
+    <message numerus="yes">
+        <source>Give the phone for %n sheet(s)</source>
+        <translation>
+            <numerusform>Give the phone for %n sheet</numerusform>
+            <numerusform>Give the phone for %n sheets</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>SigningPage</name>
+    <message numerus="yes">
+        <source>One signature for %n sheet(s)</source>
+        <translation>
+            <numerusform>One signature for %n sheet</numerusform>
+            <numerusform>One signature for %n sheets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Sign %n sheet(s)</source>
+        <translation>
+            <numerusform>Sign %n sheet</numerusform>
+            <numerusform>Sign %n sheets</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::student::Parcels</name>
+    <message numerus="yes">
+        <source>%n change(s) are only on this phone and lost with it until your instructor has them.</source>
+        <translation>
+            <numerusform>%n change is only on this phone and lost with it until your instructor has it.</numerusform>
+            <numerusform>%n changes are only on this phone and lost with it until your instructor has them.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n entries cannot be used.</source>
+        <translation>
+            <numerusform>%n entry cannot be used.</numerusform>
+            <numerusform>%n entries cannot be used.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n news taken in.</source>
+        <translation>
+            <numerusform>%n new entry taken in.</numerusform>
+            <numerusform>%n new entries taken in.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::student::SheetList</name>
+    <message numerus="yes">
+        <source>%n sheet(s)</source>
+        <translation>
+            <numerusform>%n sheet</numerusform>
+            <numerusform>%n sheets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 of %n sheet(s)</source>
+        <translation>
+            <numerusform>%1 of %n sheet</numerusform>
+            <numerusform>%1 of %n sheets</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::student::SheetPage</name>
+    <message numerus="yes">
+        <source>%n counted as second scrub</source>
+        <translation>
+            <numerusform>%n counted as second scrub</numerusform>
+            <numerusform>%n counted as second scrub</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n counted as first scrub</source>
+        <translation>
+            <numerusform>%n counted as first scrub</numerusform>
+            <numerusform>%n counted as first scrub</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::student::TallyPage</name>
+    <message numerus="yes">
+        <source>%n observation(s)</source>
+        <translation>
+            <numerusform>%n observation</numerusform>
+            <numerusform>%n observations</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s) not fully marked</source>
+        <translation>
+            <numerusform>%n sheet not fully marked</numerusform>
+            <numerusform>%n sheets not fully marked</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n canceled case(s)</source>
+        <translation>
+            <numerusform>%n canceled case</numerusform>
+            <numerusform>%n canceled cases</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s) without a specialty</source>
+        <translation>
+            <numerusform>%n sheet without a specialty</numerusform>
+            <numerusform>%n sheets without a specialty</numerusform>
+        </translation>
+    </message>
+</context>
+</TS>

@@ -1,0 +1,60 @@
+#pragma once
+
+#include "platform/camera/camera.h"
+#include "platform/share/share.h"
+
+#include <QImage>
+#include <QPointer>
+#include <QQmlEngine>
+#include <QQuickPaintedItem>
+
+namespace peelpack::parts {
+
+struct CameraType {
+    Q_GADGET
+    QML_FOREIGN(peelpack::camera::Camera)
+    QML_NAMED_ELEMENT(Camera)
+    QML_UNCREATABLE("part of the device")
+};
+struct ShareType {
+    Q_GADGET
+    QML_FOREIGN(peelpack::share::Share)
+    QML_NAMED_ELEMENT(Share)
+    QML_UNCREATABLE("part of the device")
+};
+
+/// Shows what the camera sees and says which code is in it. Scans only while `scanning`.
+class QrScanner : public QQuickPaintedItem {
+    Q_OBJECT
+    QML_ELEMENT
+    Q_PROPERTY(peelpack::camera::Camera* camera READ camera WRITE setCamera NOTIFY changed)
+    Q_PROPERTY(bool scanning READ scanning WRITE setScanning NOTIFY changed)
+    Q_PROPERTY(QString problem READ problem NOTIFY changed)
+
+public:
+    explicit QrScanner(QQuickItem* parent = nullptr);
+    ~QrScanner() override;
+
+    [[nodiscard]] camera::Camera* camera() const { return m_camera; }
+    void setCamera(camera::Camera* camera);
+    [[nodiscard]] bool scanning() const { return m_scanning; }
+    void setScanning(bool scanning);
+    [[nodiscard]] const QString& problem() const { return m_problem; }
+    /// The code in a picture file's bytes; ends with found() or a problem.
+    Q_INVOKABLE void readPicture(const QByteArray& file);
+    void paint(QPainter* painter) override;
+
+Q_SIGNALS:
+    void changed();
+    void found(const QByteArray& bytes);
+
+private:
+    void take(const QImage& image);
+
+    QPointer<camera::Camera> m_camera;
+    QImage m_latest;
+    bool m_scanning = false;
+    QString m_problem;
+};
+
+} // namespace peelpack::parts

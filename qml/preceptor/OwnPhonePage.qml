@@ -1,0 +1,99 @@
+import QtQuick
+import QtQuick.Layouts
+import Peelpack.Parts
+import Peelpack.Preceptor
+
+// The preceptor marks and signs on their own phone: it scans this code, and this phone scans its answer.
+PageFrame {
+    id: page
+
+    required property HandOver handOver
+    required property Camera camera
+    required property Share share
+
+    property bool answering: false
+
+    kicker: handOver.total > 1 ? qsTr("Sheet %1 of %2").arg(handOver.place + 1).arg(handOver.total) : handOver.title
+    title: answering ? qsTr("Scan the answer") : qsTr("Scan this with your phone")
+    backText: qsTr("Back")
+    onBack: {
+        if (answering)
+            answering = false
+        else
+            handOver.back()
+    }
+
+    NoteBox {
+        text: page.handOver.error
+        grave: true
+    }
+    QrCode {
+        visible: !page.answering
+        implicitHeight: Math.min(420, page.width - 2 * Look.margin)
+        bytes: page.handOver.request
+        Accessible.role: Accessible.Graphic
+        Accessible.name: qsTr("Code of the sheet to be signed")
+    }
+    Words {
+        Layout.fillWidth: true
+        text: page.answering ? qsTr("Hold the code on your phone before this camera, or choose a picture or file of it.")
+                             : qsTr("Open Peelpack on your phone, scan this code, mark the ten skills and sign there. Then show its answer to this phone.")
+        color: Look.colors.quietInk
+    }
+    Pile {
+        Layout.fillWidth: true
+        visible: page.answering
+        spacing: Look.gap
+        QrScanner {
+            id: scanner
+            Layout.fillWidth: true
+            visible: page.camera.available
+            camera: page.camera
+            scanning: page.answering && page.camera.available
+            onFound: bytes => page.handOver.takeAnswer(bytes)
+            Accessible.role: Accessible.Graphic
+            Accessible.name: qsTr("What the camera sees")
+        }
+        NoteBox {
+            text: scanner.problem
+            grave: true
+        }
+        ChoiceRow {
+            objectName: "answerFile"
+            Layout.fillWidth: true
+            text: qsTr("A picture or file of the answer")
+            opens: true
+            onClicked: page.share.open("answer")
+        }
+    }
+    ChoiceRow {
+        objectName: "requestFile"
+        Layout.fillWidth: true
+        visible: !page.answering
+        text: qsTr("Send the request as a file instead")
+        opens: true
+        onClicked: page.share.save("request.peelsign", page.handOver.request)
+    }
+    Connections {
+        target: page.share
+        function onOpened(what, name, bytes) {
+            if (what !== "answer")
+                return
+            if (/\.(png|jpe?g|webp|bmp)$/i.test(name))
+                scanner.readPicture(bytes)
+            else
+                page.handOver.takeAnswer(bytes)
+        }
+    }
+
+    actions: [
+        ActionButton {
+            objectName: "toAnswer"
+            Layout.fillWidth: true
+            visible: !page.answering
+            main: true
+            text: qsTr("I signed on my phone")
+            onClicked: page.answering = true
+        }
+    ]
+}

@@ -1,0 +1,43 @@
+import QtQuick
+import QtQuick.Layouts
+import Peelpack.Parts
+import Peelpack.Preceptor
+
+// What will be signed, in words.
+PageFrame {
+    id: page
+
+    required property HandOver handOver
+
+    kicker: qsTr("Before you sign")
+    title: qsTr("This is what you sign")
+    backText: qsTr("Back")
+    onBack: handOver.back()
+
+    CardFrame {
+        spacing: 8
+        Repeater {
+            model: page.handOver.readBack
+            Words {
+                required property string modelData
+                Layout.fillWidth: true
+                text: modelData
+            }
+        }
+    }
+    Words {
+        Layout.fillWidth: true
+        font.weight: Font.Medium
+        text: qsTr("I scrubbed on this case with this student. These are my own marks for what I saw.")
+    }
+
+    actions: [
+        ActionButton {
+            objectName: "toSigning"
+            Layout.fillWidth: true
+            main: true
+            text: qsTr("That is right, sign")
+            onClicked: page.handOver.next()
+        }
+    ]
+}

@@ -1,0 +1,53 @@
+import QtQuick
+import QtQuick.Layouts
+import Peelpack.Parts
+import Peelpack.Preceptor
+
+// The phone goes back: only the student opens it.
+PageFrame {
+    id: page
+
+    required property HandOver handOver
+    required property string error
+    required property bool busy
+    signal takeBack(string secret)
+    signal goOn
+
+    readonly property bool isSigned: handOver.step === HandOver.Signed
+    readonly property bool declined: handOver.step === HandOver.Declined
+
+    kicker: isSigned ? qsTr("Signed by %1").arg(handOver.signer) : (declined ? qsTr("Declined") : qsTr("Nothing is signed"))
+    title: qsTr("Give the phone back to %1").arg(handOver.student)
+    backText: isSigned || declined ? "" : qsTr("Go on marking")
+    onBack: goOn()
+
+    NoteBox {
+        visible: page.isSigned
+        text: qsTr("The pack is sealed. What you signed cannot be changed without it showing.")
+    }
+    NoteBox {
+        visible: !page.isSigned && !page.declined
+        text: qsTr("Marks that are not signed are not kept. That the phone was with you, and from when to when, stays in the journal.")
+    }
+    NoteBox {
+        text: page.error
+        grave: true
+    }
+    SecretField {
+        id: secret
+        objectName: "returnSecret"
+        label: qsTr("%1, your PIN or passphrase").arg(page.handOver.student)
+        onAccepted: page.takeBack(secret.take())
+    }
+
+    actions: [
+        ActionButton {
+            objectName: "takeBackButton"
+            Layout.fillWidth: true
+            main: true
+            enabled: !page.busy && secret.text.length > 0
+            text: page.busy ? qsTr("Checking") : qsTr("Open my phone")
+            onClicked: page.takeBack(secret.take())
+        }
+    ]
+}

@@ -1,0 +1,129 @@
+#include "qml/shell/joining.h"
+
+#include "platform/files/text_file.h"
+#include "qml/words/words.h"
+#include "sync/keys/code.h"
+
+#include <QTimer>
+
+namespace peelpack::shell {
+namespace {
+
+constexpr qsizetype mostText = 4096;
+constexpr int frameMs = 40; // long enough for one frame to say that something goes on
+
+} // namespace
+
+Joining::Joining(Surroundings& surroundings, QObject* parent) : QObject(parent), m_surroundings(surroundings) {}
+
+QString Joining::program() const
+{
+    return m_invitation ? words::fromUtf8(keys::hex(m_invitation->program.view()).substr(0, 8)) : QString();
+}
+
+void Joining::fail(QString sentence)
+{
+    m_error = std::move(sentence);
+    Q_EMIT changed();
+}
+
+void Joining::read(const QByteArray& code)
+{
+    const keys::Bytes bytes(code.begin(), code.end());
+    base::Result<keys::Invitation> invitation = keys::Invitation::fromCode(bytes);
+    if (!invitation) {
+        fail(words::fromUtf8(invitation.error().sentence));
+        return;
+    }
+    if (invitation.value().expiry < m_surroundings.clock().seconds) {
+        fail(tr("This invitation has expired: ask for a new one."));
+        return;
+    }
+    m_invitation.emplace(std::move(invitation).value());
+    m_error.clear();
+    Q_EMIT changed();
+}
+
+void Joining::readText(const QString& text)
+{
+    QByteArray letters;
+    for (const QChar letter : text.left(mostText)) {
+        if (!letter.isSpace()) {
+            letters.append(letter.toLatin1());
+        }
+    }
+    letters.replace('-', '+').replace('_', '/');
+    const auto decoded = QByteArray::fromBase64Encoding(letters, QByteArray::AbortOnBase64DecodingErrors);
+    if (letters.isEmpty() || !decoded) {
+        fail(tr("This is not the text of an invitation. Copy all of it."));
+        return;
+    }
+    read(decoded.decoded);
+}
+
+void Joining::drop()
+{
+    m_invitation.reset();
+    m_error.clear();
+    Q_EMIT changed();
+}
+
+void Joining::join(const QString& name, const QString& secret, const QString& again, bool pin)
+{
+    if (!m_invitation || m_busy) {
+        return;
+    }
+    const std::string called = files::normalized(name.simplified().left(80).toStdString());
+    if (called.empty()) {
+        fail(tr("Write your name as your instructor knows it."));
+        return;
+    }
+    if (secret != again) {
+        fail(pin ? tr("The two PINs differ.") : tr("The two passphrases differ."));
+        return;
+    }
+    m_busy = true;
+    m_error.clear();
+    Q_EMIT changed();
+    QTimer::singleShot(frameMs, this, [this, called, secret, pin] {
+        m_busy = false;
+        const std::string typed = files::normalized(secret.toStdString());
+        auto made = vault::SqliteVault::make(m_surroundings.vaultFile,
+                                             pin ? vault::SecretKind::Pin : vault::SecretKind::Passphrase,
+                                             keys::bytesOf(typed), m_surroundings.marks, m_surroundings.random);
+        if (!made) {
+            fail(words::fromUtf8(made.error().sentence));
+            return;
+        }
+        vault::MadeVault parts = std::move(made).value();
+        const base::Result<keys::InvitationReply> reply = session::join(*parts.vault, *m_invitation, called);
+        if (!reply) {
+            fail(words::fromUtf8(reply.error().sentence));
+            return;
+        }
+        const keys::Bytes code = reply.value().code();
+        m_reply = QByteArray(reinterpret_cast<const char*>(code.data()), static_cast<qsizetype>(code.size()));
+        m_digits = words::fromUtf8(keys::comparisonDigits(*m_invitation, reply.value()));
+        const keys::Secret text = keys::codeText(keys::CodeSort::Vault, parts.code.view());
+        m_vaultCode = QString::fromLatin1(reinterpret_cast<const char*>(text.view().data()),
+                                          static_cast<qsizetype>(text.size()));
+        m_vault = std::move(parts.vault);
+        Q_EMIT changed();
+    });
+}
+
+std::unique_ptr<vault::SqliteVault> Joining::takeVault()
+{
+    return std::move(m_vault);
+}
+
+void Joining::finish()
+{
+    m_vaultCode.fill(QLatin1Char('0'));
+    m_vaultCode.clear();
+    m_invitation.reset();
+    Q_EMIT changed();
+    Q_EMIT finished();
+}
+
+} // namespace peelpack::shell

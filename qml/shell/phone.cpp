@@ -1,0 +1,362 @@
+#include "qml/shell/phone.h"
+
+#include "platform/files/text_file.h"
+#include "qml/words/words.h"
+#include "sync/keys/code.h"
+
+#include <QFile>
+
+namespace peelpack::shell {
+namespace {
+
+constexpr int frameMs = 40;             // long enough for one frame to say that something goes on
+constexpr int handOverMinutes = 10;     // without a touch: the preceptor has left
+constexpr int msInMinute = 60 * 1000;
+
+std::string typed(const QString& secret)
+{
+    return files::normalized(secret.toStdString());
+}
+
+} // namespace
+
+Phone::Phone(Surroundings surroundings, QObject* parent)
+    : QObject(parent), m_surroundings(std::move(surroundings)), m_settings(m_surroundings.settingsFile)
+{
+    m_idle.setSingleShot(true);
+    connect(&m_idle, &QTimer::timeout, this, &Phone::onIdle);
+    close();
+}
+
+Phone::~Phone() = default;
+
+bool Phone::hasVault() const
+{
+    return QFile::exists(QString::fromStdString(m_surroundings.vaultFile));
+}
+
+QStringList Phone::demoCards() const
+{
+    QStringList list;
+    if (m_demo) {
+        for (const demo::PhoneDemo::Card& card : m_demo->cards) {
+            list.append(words::fromUtf8(card.name + ", " + card.credential) + QStringLiteral(" · ") +
+                        tr("PIN %1").arg(words::fromUtf8(card.pin)));
+        }
+    }
+    return list;
+}
+
+bool Phone::opensWithPin() const
+{
+    if (m_demo) {
+        return true;
+    }
+    if (m_vault == nullptr) {
+        return false;
+    }
+    const auto kind = m_vault->secretKind();
+    return kind && kind.value() == vault::SecretKind::Pin;
+}
+
+void Phone::later(const std::function<void()>& work)
+{
+    if (m_busy) {
+        return;
+    }
+    m_busy = true;
+    m_error.clear();
+    Q_EMIT changed();
+    QTimer::singleShot(frameMs, this, [this, work] {
+        m_busy = false;
+        work();
+        Q_EMIT changed();
+    });
+}
+
+void Phone::unlock(const QString& secret)
+{
+    later([this, secret] {
+        auto vault = vault::SqliteVault::open(m_surroundings.vaultFile, keys::bytesOf(typed(secret)),
+                                              m_surroundings.marks, m_surroundings.random,
+                                              m_surroundings.clock().seconds);
+        if (!vault) {
+            m_error = words::fromUtf8(vault.error().sentence);
+            return;
+        }
+        openVault(std::move(vault).value());
+    });
+}
+
+void Phone::unlockWithCode(const QString& code)
+{
+    later([this, code] {
+        const base::Result<keys::Secret> bytes =
+            keys::codeFromText(keys::CodeSort::Vault, code.trimmed().toStdString());
+        if (!bytes) {
+            m_error = words::fromUtf8(bytes.error().sentence);
+            return;
+        }
+        auto vault = vault::SqliteVault::openWithCode(m_surroundings.vaultFile, bytes.value().view(),
+                                                      m_surroundings.marks, m_surroundings.random);
+        if (!vault) {
+            m_error = words::fromUtf8(vault.error().sentence);
+            return;
+        }
+        openVault(std::move(vault).value());
+    });
+}
+
+void Phone::openVault(std::unique_ptr<vault::SqliteVault> vault)
+{
+    vault::SqliteVault* kept = vault.get();
+    auto session = session::Session::open(std::move(vault), m_surroundings.clock, m_surroundings.random);
+    if (!session) {
+        m_error = words::fromUtf8(session.error().sentence);
+        return;
+    }
+    m_vault = kept;
+    openSession(std::move(session).value());
+}
+
+void Phone::openSession(std::unique_ptr<session::Session> session)
+{
+    QStringList notices;
+    for (const std::string& damage : session->damage()) {
+        notices.append(words::fromUtf8(damage));
+    }
+    if (session->role() != journal::Role::Student) {
+        m_vault = nullptr;
+        m_stage = Elsewhere;
+        return;
+    }
+    m_desk = std::make_unique<student::Desk>(std::move(session), m_surroundings.shelf);
+    m_student = std::make_unique<student::StudentPages>(*m_desk);
+    m_stage = Open;
+    if (const auto begun = preceptor::HandOver::begun(*m_desk)) {
+        notices.append(tr("The phone was with a preceptor when the app ended. What was marked and not signed is gone."));
+        m_givenAway = begun->sheets;
+        m_handOver = std::make_unique<preceptor::HandOver>(*m_desk, begun->sheets, begun->at);
+        m_stage = HandedOver;
+    }
+    m_notice = notices.join(QLatin1Char('\n'));
+    touched();
+}
+
+void Phone::close()
+{
+    // The pages look at them until they are gone.
+    m_stage = hasVault() ? Locked : Welcome;
+    m_notice.clear();
+    auto handOver = std::move(m_handOver);
+    auto student = std::move(m_student);
+    auto desk = std::move(m_desk);
+    m_vault = nullptr;
+    m_newVaultCode.clear();
+    m_demo.reset();
+    m_idle.stop();
+    if (m_stage == Welcome) {
+        beginJoining();
+    } else {
+        m_joining.reset();
+    }
+    Q_EMIT changed();
+}
+
+void Phone::beginJoining()
+{
+    m_joining = std::make_unique<Joining>(m_surroundings);
+    connect(m_joining.get(), &Joining::finished, this, [this] {
+        auto vault = m_joining->takeVault();
+        if (vault) {
+            openVault(std::move(vault));
+        }
+        m_joining.release()->deleteLater();
+        Q_EMIT changed();
+    });
+}
+
+void Phone::lock()
+{
+    m_error.clear();
+    close();
+}
+
+void Phone::openDemo()
+{
+    later([this] {
+        auto made = demo::makePhoneDemo(m_surroundings.shelf.catalogue, m_surroundings.clock, m_surroundings.random);
+        if (!made) {
+            m_error = words::fromUtf8(made.error().sentence);
+            return;
+        }
+        m_demo = std::move(made).value();
+        m_demoTries = 0;
+        openSession(std::move(m_demo->student));
+    });
+}
+
+void Phone::leaveDemo()
+{
+    if (m_demo) {
+        close();
+    }
+}
+
+QByteArray Phone::demoCard(int index) const
+{
+    if (!m_demo || index < 0 || index >= static_cast<int>(m_demo->cards.size())) {
+        return {};
+    }
+    const keys::Bytes& code = m_demo->cards[static_cast<std::size_t>(index)].code;
+    return QByteArray(reinterpret_cast<const char*>(code.data()), static_cast<qsizetype>(code.size()));
+}
+
+void Phone::giveAway(const QStringList& sheets)
+{
+    if (m_stage != Open || sheets.isEmpty()) {
+        return;
+    }
+    if (const session::WriteBar bar = m_desk->session().writeBar(); bar.stands()) {
+        m_error = words::fromUtf8(bar.sentence);
+        Q_EMIT changed();
+        return;
+    }
+    m_error.clear();
+    m_givenAway = sheets;
+    m_handOver = std::make_unique<preceptor::HandOver>(*m_desk, sheets, m_desk->session().now());
+    m_stage = HandedOver;
+    touched();
+    Q_EMIT changed();
+}
+
+QString Phone::checkSecret(const QString& secret)
+{
+    if (m_demo) {
+        return secret == QLatin1String(demo::phoneDemoPin)
+                   ? QString()
+                   : tr("That is not the demo's PIN: it is %1.").arg(QLatin1String(demo::phoneDemoPin));
+    }
+    if (m_vault == nullptr) {
+        return tr("The phone is locked.");
+    }
+    const auto right = m_vault->check(keys::bytesOf(typed(secret)), m_surroundings.clock().seconds);
+    return right ? QString() : words::fromUtf8(right.error().sentence);
+}
+
+void Phone::takeBack(const QString& secret)
+{
+    if (m_stage != HandedOver) {
+        return;
+    }
+    later([this, secret] {
+        m_error = checkSecret(secret);
+        if (!m_error.isEmpty()) {
+            return;
+        }
+        const bool isSigned = m_handOver->step() == preceptor::HandOver::Signed;
+        m_error = m_handOver->end(journal::HandOverCause::Canceled);
+        if (!m_error.isEmpty()) {
+            return;
+        }
+        m_stage = Open;
+        m_notice.clear();
+        m_handOver.release()->deleteLater();
+        touched();
+        Q_EMIT changed();
+        Q_EMIT cameBack(m_givenAway.value(0), isSigned);
+    });
+}
+
+void Phone::changeSecret(const QString& now, const QString& next, const QString& again, bool pin)
+{
+    if (m_vault == nullptr) {
+        m_error = m_demo ? tr("The demo's PIN stays as it is.") : tr("The phone is locked.");
+        Q_EMIT changed();
+        return;
+    }
+    if (next != again) {
+        m_error = tr("The two new ones differ.");
+        Q_EMIT changed();
+        return;
+    }
+    later([this, now, next, pin] {
+        m_error = checkSecret(now);
+        if (!m_error.isEmpty()) {
+            return;
+        }
+        const auto changedNow = m_vault->changeSecret(pin ? vault::SecretKind::Pin : vault::SecretKind::Passphrase,
+                                                      keys::bytesOf(typed(next)));
+        m_error = changedNow ? QString() : words::fromUtf8(changedNow.error().sentence);
+        m_notice = changedNow ? tr("Changed. From now on the new one opens this phone.") : QString();
+    });
+}
+
+void Phone::makeVaultCode(const QString& now)
+{
+    if (m_vault == nullptr) {
+        m_error = m_demo ? tr("The demo has no vault code.") : tr("The phone is locked.");
+        Q_EMIT changed();
+        return;
+    }
+    later([this, now] {
+        m_error = checkSecret(now);
+        if (!m_error.isEmpty()) {
+            return;
+        }
+        const auto code = m_vault->changeCode();
+        if (!code) {
+            m_error = words::fromUtf8(code.error().sentence);
+            return;
+        }
+        const keys::Secret text = keys::codeText(keys::CodeSort::Vault, code.value().view());
+        m_newVaultCode = QString::fromLatin1(reinterpret_cast<const char*>(text.view().data()),
+                                             static_cast<qsizetype>(text.size()));
+    });
+}
+
+void Phone::forgetVaultCode()
+{
+    m_newVaultCode.fill(QLatin1Char('0'));
+    m_newVaultCode.clear();
+    Q_EMIT changed();
+}
+
+void Phone::clearMessages()
+{
+    if (!m_error.isEmpty() || !m_notice.isEmpty()) {
+        m_error.clear();
+        m_notice.clear();
+        Q_EMIT changed();
+    }
+}
+
+void Phone::speakAnew()
+{
+    if (m_desk) {
+        m_desk->refresh();
+    }
+    Q_EMIT changed();
+}
+
+void Phone::touched()
+{
+    if (m_stage == Open) {
+        m_idle.start(m_settings.lockMinutes() * msInMinute);
+    } else if (m_stage == HandedOver) {
+        m_idle.start(handOverMinutes * msInMinute);
+    }
+}
+
+void Phone::onIdle()
+{
+    if (m_demo) {
+        return;
+    }
+    if (m_stage == HandedOver) {
+        m_error = m_handOver->end(journal::HandOverCause::TimedOut);
+    }
+    close();
+}
+
+} // namespace peelpack::shell

@@ -1,0 +1,113 @@
+#pragma once
+
+#include "platform/demo/phone_demo.h"
+#include "qml/preceptor/hand_over.h"
+#include "qml/shell/joining.h"
+#include "qml/shell/settings.h"
+#include "qml/student/student_pages.h"
+
+#include <QTimer>
+#include <QVariantList>
+
+namespace peelpack::shell {
+
+/// In whose hands the app is, and how one gets from one to the other: not set up, locked, the student's, a
+/// preceptor's. Keys and sheets are in memory only while it is open.
+class Phone : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the app")
+    Q_PROPERTY(peelpack::shell::Phone::Stage stage READ stage NOTIFY changed)
+    Q_PROPERTY(bool demo READ demo NOTIFY changed)
+    Q_PROPERTY(QStringList demoCards READ demoCards NOTIFY changed)
+    Q_PROPERTY(bool opensWithPin READ opensWithPin NOTIFY changed)
+    Q_PROPERTY(bool hasVault READ hasVault NOTIFY changed)
+    Q_PROPERTY(bool busy READ busy NOTIFY changed)
+    Q_PROPERTY(QString error READ error NOTIFY changed)
+    Q_PROPERTY(QString notice READ notice NOTIFY changed)
+    Q_PROPERTY(QString newVaultCode READ newVaultCode NOTIFY changed)
+    Q_PROPERTY(peelpack::student::StudentPages* student READ student NOTIFY changed)
+    Q_PROPERTY(peelpack::preceptor::HandOver* handOver READ handOver NOTIFY changed)
+    Q_PROPERTY(peelpack::shell::Joining* joining READ joining NOTIFY changed)
+    Q_PROPERTY(peelpack::shell::Settings* settings READ settings CONSTANT)
+    Q_PROPERTY(peelpack::camera::Camera* camera READ camera CONSTANT)
+    Q_PROPERTY(peelpack::share::Share* share READ share CONSTANT)
+
+public:
+    enum Stage { Welcome, Locked, Open, HandedOver, Elsewhere };
+    Q_ENUM(Stage)
+
+    explicit Phone(Surroundings surroundings, QObject* parent = nullptr);
+    ~Phone() override;
+
+    [[nodiscard]] Stage stage() const { return m_stage; }
+    [[nodiscard]] bool demo() const { return m_demo.has_value(); }
+    /// Of the demo: "T. Osei, CST · PIN 730518".
+    [[nodiscard]] QStringList demoCards() const;
+    [[nodiscard]] bool opensWithPin() const;
+    [[nodiscard]] bool hasVault() const;
+    [[nodiscard]] bool busy() const { return m_busy; }
+    [[nodiscard]] const QString& error() const { return m_error; }
+    /// Something that the person should know after opening: damage, a hand-over that was going on.
+    [[nodiscard]] const QString& notice() const { return m_notice; }
+    /// A code that was just made, shown once.
+    [[nodiscard]] const QString& newVaultCode() const { return m_newVaultCode; }
+    [[nodiscard]] student::StudentPages* student() const { return m_student.get(); }
+    [[nodiscard]] preceptor::HandOver* handOver() const { return m_handOver.get(); }
+    [[nodiscard]] Joining* joining() const { return m_joining.get(); }
+    [[nodiscard]] Settings* settings() { return &m_settings; }
+    [[nodiscard]] camera::Camera* camera() const { return &m_surroundings.camera; }
+    [[nodiscard]] share::Share* share() const { return &m_surroundings.share; }
+
+    Q_INVOKABLE void unlock(const QString& secret);
+    Q_INVOKABLE void unlockWithCode(const QString& code);
+    Q_INVOKABLE void lock();
+    Q_INVOKABLE void openDemo();
+    Q_INVOKABLE void leaveDemo();
+    Q_INVOKABLE [[nodiscard]] QByteArray demoCard(int index) const;
+    /// Gives the phone to a preceptor for these sheets.
+    Q_INVOKABLE void giveAway(const QStringList& sheets);
+    /// Back to the student, with the secret that opens the phone.
+    Q_INVOKABLE void takeBack(const QString& secret);
+    Q_INVOKABLE void changeSecret(const QString& now, const QString& next, const QString& again, bool pin);
+    Q_INVOKABLE void makeVaultCode(const QString& now);
+    Q_INVOKABLE void forgetVaultCode();
+    Q_INVOKABLE void clearMessages();
+    /// The language changed: what was put into words is put into words anew.
+    void speakAnew();
+    /// Something was touched: the time until the phone locks begins anew.
+    Q_INVOKABLE void touched();
+
+Q_SIGNALS:
+    void changed();
+    /// The phone came back from a preceptor: about this sheet (32 digits), signed or not.
+    void cameBack(const QString& sheet, bool isSigned);
+
+private:
+    void later(const std::function<void()>& work);
+    void openVault(std::unique_ptr<vault::SqliteVault> vault);
+    void openSession(std::unique_ptr<session::Session> session);
+    void close();
+    void onIdle();
+    void beginJoining();
+    [[nodiscard]] QString checkSecret(const QString& secret);
+
+    Surroundings m_surroundings;
+    Settings m_settings;
+    Stage m_stage = Welcome;
+    std::unique_ptr<Joining> m_joining;
+    std::optional<demo::PhoneDemo> m_demo;
+    vault::SqliteVault* m_vault = nullptr; ///< of the session; null in the demo
+    std::unique_ptr<student::Desk> m_desk;
+    std::unique_ptr<student::StudentPages> m_student;
+    std::unique_ptr<preceptor::HandOver> m_handOver;
+    QStringList m_givenAway;
+    QTimer m_idle;
+    int m_demoTries = 0;
+    bool m_busy = false;
+    QString m_error;
+    QString m_notice;
+    QString m_newVaultCode;
+};
+
+} // namespace peelpack::shell

@@ -1,0 +1,83 @@
+import QtQuick
+import QtQuick.Controls.Basic
+import Peelpack.Parts
+
+// One of a few words, from a list that opens.
+ComboBox {
+    id: pick
+
+    property string label
+    property var choices: []
+    property int current: 0
+    signal picked(int index)
+
+    implicitHeight: Math.max(Look.touch, Look.secondarySize + 30)
+    implicitWidth: Math.max(112, shown.implicitWidth + 52)
+    model: choices
+    currentIndex: current
+    font.pixelSize: Look.secondarySize
+    Accessible.name: label + ": " + displayText
+    onActivated: index => pick.picked(index)
+
+    contentItem: Text {
+        id: shown
+        leftPadding: 12
+        text: pick.displayText
+        font: pick.font
+        color: pick.current > 0 ? Look.colors.drape : Look.colors.ink
+        verticalAlignment: Text.AlignVCenter
+        elide: Text.ElideRight
+        textFormat: Text.PlainText
+    }
+    indicator: Chevron {
+        x: pick.width - width - 12
+        y: (pick.height - height) / 2
+        rotation: 90
+    }
+    background: Rectangle {
+        radius: Look.radius
+        color: Look.colors.card
+        border.color: pick.visualFocus ? Look.colors.ink : (pick.current > 0 ? Look.colors.drape : Look.colors.edge)
+        border.width: pick.visualFocus || pick.current > 0 ? 2 : 1
+    }
+    delegate: ItemDelegate {
+        id: line
+        required property int index
+        required property string modelData
+        width: pick.popup.availableWidth
+        height: Math.max(Look.touch, text.length > 0 ? Look.bodySize + 28 : 0)
+        text: modelData
+        font.pixelSize: Look.bodySize
+        highlighted: pick.highlightedIndex === index
+        Accessible.name: modelData
+        contentItem: Text {
+            text: line.text
+            font: line.font
+            color: Look.colors.ink
+            verticalAlignment: Text.AlignVCenter
+            elide: Text.ElideRight
+            textFormat: Text.PlainText
+        }
+        background: Rectangle {
+            color: line.highlighted ? Look.colors.wash : Look.colors.card
+        }
+    }
+    popup: Popup {
+        y: pick.height + 4
+        width: Math.max(pick.width, 240 * Math.min(1.3, Look.textScale))
+        implicitHeight: Math.min(lines.contentHeight + 8, 420)
+        padding: 4
+        contentItem: ListView {
+            id: lines
+            clip: true
+            model: pick.popup.visible ? pick.delegateModel : null
+            currentIndex: pick.highlightedIndex
+            ScrollBar.vertical: ScrollBar {}
+        }
+        background: Rectangle {
+            radius: Look.radius
+            color: Look.colors.card
+            border.color: Look.colors.edge
+        }
+    }
+}

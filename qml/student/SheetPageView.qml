@@ -1,0 +1,292 @@
+import QtQuick
+import QtQuick.Layouts
+import Peelpack.Parts
+import Peelpack.Student
+
+// One case sheet: what was signed, the role and why, where it counts best, and what can still be done.
+PageFrame {
+    id: page
+
+    required property SheetOfStudent sheet
+    property bool justSealed: false
+    signal giveAway(string id)
+
+    kicker: sheet.row.standing
+    title: qsTr("Case sheet")
+    backText: qsTr("Back")
+
+    property int asking: -1 ///< the skill for which a review is asked
+    property string doing   ///< "withdraw" or "wait"
+
+    PackCard {
+        id: pack
+        Layout.fillWidth: true
+        tappable: false
+        title: page.sheet.row.title
+        detail: page.sheet.row.detail
+        standing: page.sheet.row.standing
+        seal: page.sheet.row.seal
+        role: page.sheet.row.role
+        roleCounts: page.sheet.row.roleCounts
+        specialty: page.sheet.row.specialty
+        remark: page.sheet.row.remark
+        graveRemark: page.sheet.row.grave
+        NumberAnimation on sealClosing {
+            running: page.justSealed
+            from: 0
+            to: 1
+            duration: Look.sealing
+            easing.type: Easing.OutCubic
+        }
+    }
+    NoteBox {
+        text: page.sheet.error
+        grave: true
+    }
+    CardFrame {
+        visible: page.sheet.marked
+        Words {
+            Layout.fillWidth: true
+            text: page.sheet.role
+            font.pixelSize: Look.cardTitleSize
+            font.weight: Font.DemiBold
+        }
+        Words {
+            Layout.fillWidth: true
+            text: page.sheet.why
+            font.pixelSize: Look.secondarySize
+            color: Look.colors.quietInk
+        }
+        Words {
+            Layout.fillWidth: true
+            visible: text.length > 0
+            text: page.sheet.counts
+            font.pixelSize: Look.secondarySize
+            font.weight: Font.Medium
+            color: Look.colors.drape
+        }
+    }
+    SectionTitle {
+        text: qsTr("Counts under")
+        visible: page.sheet.marked && placesList.count > 0
+    }
+    Repeater {
+        id: placesList
+        model: page.sheet.marked ? page.sheet.places : null
+        CardFrame {
+            id: place
+            required property placeRow row
+            required property int index
+            chosen: row.chosen
+            RowLayout {
+                Layout.fillWidth: true
+                spacing: 8
+                Pile {
+                    Layout.fillWidth: true
+                    spacing: 2
+                    Words {
+                        Layout.fillWidth: true
+                        visible: place.row.procedureName !== page.sheet.row.title
+                        text: place.row.procedureName
+                        font.pixelSize: Look.secondarySize
+                        color: Look.colors.quietInk
+                    }
+                    Words {
+                        Layout.fillWidth: true
+                        text: place.row.label
+                        font.weight: Font.DemiBold
+                    }
+                    Words {
+                        Layout.fillWidth: true
+                        text: place.row.words
+                        font.pixelSize: Look.secondarySize
+                        color: Look.colors.quietInk
+                    }
+                }
+                Chevron {
+                    tick: true
+                    visible: place.row.chosen
+                }
+                ActionButton {
+                    objectName: "fileUnder-" + place.row.category
+                    visible: !place.row.chosen && page.sheet.canFile
+                    text: qsTr("Choose")
+                    Accessible.name: qsTr("Count under %1").arg(place.row.label)
+                    onClicked: page.sheet.file(place.row.procedure, place.row.category)
+                }
+            }
+            TallyStrokes {
+                Layout.fillWidth: true
+                visible: place.row.count > 0
+                count: place.row.count
+                outlined: place.row.outlined
+                color: Look.colors.drape
+                dotColor: Look.colors.edge
+            }
+            Words {
+                Layout.fillWidth: true
+                visible: text.length > 0
+                text: place.row.hint
+                font.pixelSize: Look.secondarySize
+                font.weight: Font.Medium
+                color: Look.colors.drape
+            }
+        }
+    }
+    SectionTitle {
+        text: qsTr("Marks")
+        visible: page.sheet.marked
+    }
+    CardFrame {
+        visible: page.sheet.marked
+        spacing: 8
+        Repeater {
+            model: page.sheet.marks
+            Pile {
+                id: line
+                required property studentMarkRow row
+                Layout.fillWidth: true
+                spacing: 2
+                RowLayout {
+                    Layout.fillWidth: true
+                    spacing: 8
+                    Words {
+                        Layout.fillWidth: true
+                        text: line.row.label
+                        font.pixelSize: Look.secondarySize
+                    }
+                    Words {
+                        text: line.row.mark
+                        font.pixelSize: Look.secondarySize
+                        font.weight: Font.DemiBold
+                    }
+                }
+                Words {
+                    Layout.fillWidth: true
+                    visible: text.length > 0
+                    text: line.row.note
+                    font.pixelSize: Look.smallSize
+                    color: Look.colors.quietInk
+                }
+                LinkButton {
+                    objectName: "askReview-" + line.row.skill
+                    visible: line.row.canAsk && page.asking !== line.row.skill
+                    text: qsTr("Ask for a mark review")
+                    Accessible.name: qsTr("Ask for a mark review: %1").arg(line.row.label)
+                    onClicked: page.asking = line.row.skill
+                }
+                ReasonForm {
+                    visible: page.asking === line.row.skill
+                    prompt: qsTr("You did this: say when and how. Your instructor reads it; the preceptor's mark stays beside it.")
+                    doText: qsTr("Ask for the review")
+                    onDone: reason => {
+                        if (page.sheet.askReview(line.row.skill, reason))
+                            page.asking = -1
+                    }
+                    onDropped: page.asking = -1
+                }
+            }
+        }
+    }
+    SectionTitle {
+        text: qsTr("Signed by")
+        visible: page.sheet.signers.length > 0
+    }
+    CardFrame {
+        visible: page.sheet.signers.length > 0 || page.sheet.feedback.length > 0
+        Repeater {
+            model: page.sheet.signers
+            Words {
+                required property string modelData
+                Layout.fillWidth: true
+                text: modelData
+                font.pixelSize: Look.secondarySize
+            }
+        }
+        Repeater {
+            model: page.sheet.feedback
+            Words {
+                required property string modelData
+                Layout.fillWidth: true
+                text: modelData
+            }
+        }
+    }
+    NoteBox {
+        text: page.sheet.original
+    }
+    Pile {
+        Layout.fillWidth: true
+        visible: page.sheet.open
+        spacing: 8
+        ActionButton {
+            objectName: "waitForButton"
+            Layout.fillWidth: true
+            visible: page.doing !== "wait"
+            text: page.sheet.waitingFor.length > 0 ? qsTr("Waiting for %1: change").arg(page.sheet.waitingFor)
+                                                   : qsTr("The preceptor has left: note who")
+            onClicked: page.doing = "wait"
+        }
+        ReasonForm {
+            visible: page.doing === "wait"
+            prompt: qsTr("Who scrubbed with you and will sign it? Only you see this note.")
+            doText: qsTr("Wait for them")
+            suggestions: page.sheet.preceptors
+            mayBeEmpty: page.sheet.waitingFor.length > 0
+            onDone: name => {
+                if (page.sheet.waitFor(name))
+                    page.doing = ""
+            }
+            onDropped: page.doing = ""
+        }
+        ActionButton {
+            Layout.fillWidth: true
+            text: page.sheet.row.role.length > 0 && !page.sheet.row.roleCounts ? qsTr("It was not canceled") : qsTr("Canceled before incision")
+            onClicked: page.sheet.cancelBeforeIncision()
+        }
+    }
+    ActionButton {
+        objectName: "withdrawButton"
+        Layout.fillWidth: true
+        visible: page.sheet.canWithdraw && page.doing !== "withdraw"
+        grave: true
+        text: qsTr("Take this sheet back")
+        onClicked: page.doing = "withdraw"
+    }
+    ReasonForm {
+        visible: page.doing === "withdraw"
+        prompt: qsTr("Why? The sheet stays visible with your reason and does not count. Once it is initialed, your instructor decides.")
+        doText: qsTr("Take it back")
+        grave: true
+        onDone: reason => {
+            if (page.sheet.withdraw(reason))
+                page.doing = ""
+        }
+        onDropped: page.doing = ""
+    }
+    SectionTitle {
+        text: qsTr("What happened")
+        visible: page.sheet.history.length > 0
+    }
+    Repeater {
+        model: page.sheet.history
+        Words {
+            required property string modelData
+            Layout.fillWidth: true
+            text: modelData
+            font.pixelSize: Look.secondarySize
+            color: Look.colors.quietInk
+        }
+    }
+
+    actions: [
+        ActionButton {
+            objectName: "giveButton"
+            Layout.fillWidth: true
+            visible: page.sheet.canSign
+            main: true
+            text: page.sheet.open ? qsTr("Give the phone to your preceptor") : qsTr("Give the phone to a second preceptor")
+            onClicked: page.giveAway(page.sheet.id)
+        }
+    ]
+}

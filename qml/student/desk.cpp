@@ -1,0 +1,142 @@
+#include "qml/student/desk.h"
+
+#include "platform/files/requirement_json.h"
+#include "platform/files/resources.h"
+#include "qml/words/words.h"
+#include "sync/trust/policy.h"
+
+#include <algorithm>
+
+namespace peelpack::student {
+
+base::Result<requirement::RequirementSet> setInForce(const session::Session& session)
+{
+    const auto policy = trust::policyInForce(session.authority(), session.ledger().feeds());
+    return files::requirementSet(policy ? policy->policy.requirementSet : files::usualSetId);
+}
+
+std::optional<std::size_t> Desk::Counted::candidateOf(std::string_view sheetName, std::uint32_t row) const
+{
+    for (std::size_t i = 0; i < tally.candidates.size(); ++i) {
+        if (tally.candidates[i].sheet->id == sheetName && tally.candidates[i].row == row) {
+            return i;
+        }
+    }
+    return std::nullopt;
+}
+
+Desk::Desk(std::unique_ptr<session::Session> session, Shelf& shelf, QObject* parent)
+    : QObject(parent), m_session(std::move(session)), m_shelf(shelf)
+{
+    refresh();
+}
+
+const record::SheetRecord* Desk::sheet(const QString& id) const
+{
+    const std::string wanted = id.toStdString();
+    const auto found = std::find_if(m_record.sheets.begin(), m_record.sheets.end(),
+                                    [&](const record::SheetRecord& sheet) { return sheet.id.hex() == wanted; });
+    return found == m_record.sheets.end() ? nullptr : &*found;
+}
+
+const std::string& Desk::shortName(const record::SheetRecord& sheet) const
+{
+    return m_names.sheets.at(sheet.id);
+}
+
+base::Date Desk::today() const
+{
+    const journal::Time now = m_session->now();
+    return record::Time{now.seconds, now.zone}.day();
+}
+
+QString Desk::name() const
+{
+    if (!m_record.name.empty()) {
+        return words::fromUtf8(m_record.name);
+    }
+    const auto own = m_session->note(session::notes::name);
+    return own ? QString::fromUtf8(reinterpret_cast<const char*>(own->data()), static_cast<qsizetype>(own->size()))
+               : tr("Student");
+}
+
+role::RoleRules Desk::roleRules() const
+{
+    if (!m_set) {
+        const base::Result<requirement::RequirementSet> set = setInForce(*m_session);
+        m_set = set ? set.value() : requirement::RequirementSet{};
+        if (!set) {
+            m_set->notApplicable = sheet::SkillSet::allFirstScrub();
+        }
+    }
+    return {m_set->notApplicable};
+}
+
+const Desk::Counted* Desk::counted()
+{
+    if (m_countTried) {
+        return m_counted ? &*m_counted : nullptr;
+    }
+    m_countTried = true;
+    base::Result<requirement::RequirementSet> set = setInForce(*m_session);
+    if (!set) {
+        m_countError = words::fromUtf8(set.error().sentence);
+        return nullptr;
+    }
+    base::Result<session::CaseBook> cases = session::caseBook(*m_session, m_shelf.catalogue, {m_record});
+    if (!cases) {
+        m_countError = words::fromUtf8(cases.error().sentence);
+        return nullptr;
+    }
+    m_counted.emplace(Counted{std::move(set).value(), std::move(cases).value(), {}});
+    const sheet::SheetBook& book = m_counted->cases.reading.book;
+    tally::Tallier tallier(m_counted->set, tally::Level::Recorded, tally::everyStrength);
+    const sheet::BookStudent nobody;
+    m_counted->tally = tallier.tally(book, book.students().empty() ? nobody : book.students().front(), {});
+    return &*m_counted;
+}
+
+QString Desk::write(const std::vector<journal::Payload>& payloads)
+{
+    std::vector<session::Writing> writings;
+    writings.reserve(payloads.size());
+    for (const journal::Payload& payload : payloads) {
+        writings.push_back({m_session->person(), payload});
+    }
+    const auto written = m_session->append(writings);
+    if (!written) {
+        return words::fromUtf8(written.error().sentence);
+    }
+    refresh();
+    return {};
+}
+
+void Desk::refresh()
+{
+    m_record = m_session->recordOf(m_session->person());
+    m_names = record::shortNames(m_record);
+    m_counted.reset();
+    m_set.reset();
+    m_countTried = false;
+    m_countError.clear();
+    Q_EMIT changed();
+}
+
+QByteArray Desk::kept(const char* name) const
+{
+    const auto value = m_session->note(name);
+    return value ? QByteArray(reinterpret_cast<const char*>(value->data()), static_cast<qsizetype>(value->size()))
+                 : QByteArray();
+}
+
+QString Desk::keep(const char* name, const QByteArray& value)
+{
+    std::optional<keys::Bytes> bytes;
+    if (!value.isEmpty()) {
+        bytes.emplace(value.begin(), value.end());
+    }
+    const base::Result<bool> done = m_session->setNote(name, std::move(bytes));
+    return done ? QString() : words::fromUtf8(done.error().sentence);
+}
+
+} // namespace peelpack::student

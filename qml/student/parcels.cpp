@@ -1,0 +1,110 @@
+#include "qml/student/parcels.h"
+
+#include "platform/session/exchange.h"
+#include "platform/session/intake.h"
+#include "qml/words/words.h"
+
+#include <algorithm>
+
+namespace peelpack::student {
+
+Parcels::Parcels(Desk& desk, QObject* parent) : QObject(parent), m_desk(desk)
+{
+    connect(&desk, &Desk::changed, this, &Parcels::refresh);
+    refresh();
+}
+
+void Parcels::refresh()
+{
+    session::Session& session = m_desk.session();
+    const std::size_t only = session::onlyHere(session);
+    m_onlyHere = only == 0 ? QString()
+                           : tr("%n change(s) are only on this phone and lost with it until your instructor has them.",
+                                nullptr, static_cast<int>(only));
+    m_with.clear();
+    std::optional<record::Time> latest;
+    for (const trust::ReceiptRecord& receipt : session.authority().receipts()) {
+        const trust::Holder* holder = session.authority().holder(receipt.covered.feed.device);
+        const bool mine = receipt.covered.feed.stream == session.person() && holder != nullptr &&
+                          holder->person == session.person();
+        if (mine && (!latest || receipt.time.seconds > latest->seconds)) {
+            latest = record::Time{receipt.time.seconds, receipt.time.zone};
+        }
+    }
+    if (latest) {
+        m_with = tr("With your instructor up to %1.").arg(words::moment(*latest, m_desk.today()));
+    }
+    Q_EMIT changed();
+}
+
+QString Parcels::suggestedName() const
+{
+    QString name;
+    for (const QChar letter : m_desk.name().toLower()) {
+        name += letter.isLetterOrNumber() ? letter : QLatin1Char('-');
+    }
+    return name + QLatin1Char('-') + words::fromUtf8(m_desk.today().iso()) + QStringLiteral(".peelparcel");
+}
+
+bool Parcels::split() const
+{
+    return m_desk.session().note(session::notes::stopped).has_value();
+}
+
+QByteArray Parcels::pack()
+{
+    m_error.clear();
+    const base::Result<session::Recipients> to = session::toStaff(m_desk.session());
+    if (!to) {
+        m_error = words::fromUtf8(to.error().sentence);
+        Q_EMIT changed();
+        return {};
+    }
+    const base::Result<std::vector<keys::Bytes>> made = session::makeParcels(m_desk.session(), to.value());
+    if (!made || made.value().size() != 1) {
+        m_error = made ? tr("Your journal is too large for one parcel.") : words::fromUtf8(made.error().sentence);
+        Q_EMIT changed();
+        return {};
+    }
+    const keys::Bytes& bytes = made.value().front();
+    return QByteArray(reinterpret_cast<const char*>(bytes.data()), static_cast<qsizetype>(bytes.size()));
+}
+
+void Parcels::takeIn(const QString& name, const QByteArray& bytes)
+{
+    m_report.clear();
+    m_error.clear();
+    const auto taken = session::takeIn(m_desk.session(), {{name.toStdString(), keys::Bytes(bytes.begin(), bytes.end())}});
+    if (!taken) {
+        m_error = words::fromUtf8(taken.error().sentence);
+        Q_EMIT changed();
+        return;
+    }
+    const session::IntakeReport& report = taken.value();
+    for (const session::FileOutcome& file : report.files) {
+        if (!file.used) {
+            m_report.append(tr("Cannot use %1: %2").arg(name, words::fromUtf8(file.whyNot)));
+        } else if (file.waits) {
+            m_report.append(tr("Kept: something that came before it is missing. It is tried again with the next file."));
+        }
+        const auto refused = std::count_if(file.findings.begin(), file.findings.end(), [](const auto& finding) {
+            return finding.verdict == journal::Verdict::Refused;
+        });
+        if (refused > 0) {
+            m_report.append(tr("%n entries cannot be used.", nullptr, static_cast<int>(refused)));
+        }
+    }
+    if (report.taken > 0) {
+        m_report.append(tr("%n news taken in.", nullptr, static_cast<int>(report.taken)));
+    } else if (report.files.size() == 1 && report.files.front().used && !report.files.front().waits) {
+        m_report.append(tr("Nothing new: you have it already."));
+    }
+    if (report.ownRecordSplit) {
+        m_report.append(tr("This phone's record split, often after a restore. Nothing more is signed with its keys: ask "
+                           "your instructor for a new invitation and join again. What you have stays."));
+    }
+    m_desk.refresh();
+    Q_EMIT changed();
+}
+
+} // namespace peelpack::student

@@ -1,0 +1,138 @@
+#include "qml/student/tally_page.h"
+
+#include "qml/words/words.h"
+
+#include <QCoreApplication>
+
+#include <map>
+
+namespace peelpack::student {
+namespace {
+
+constexpr std::size_t mostNext = 3;
+
+CountRow rowOf(const requirement::Target& target, const tally::TargetCount& count)
+{
+    QString label = words::of(target);
+    label[0] = label[0].toUpper();
+    return {label,
+            QCoreApplication::translate("TallyPage", "%1 of %2").arg(count.placed).arg(target.required),
+            static_cast<int>(count.placed),
+            static_cast<int>(target.required),
+            !target.isFirstScrub(),
+            true};
+}
+
+std::string_view sheetName(const tally::Candidate& candidate)
+{
+    return candidate.sheet->id;
+}
+
+} // namespace
+
+QString nextInWords(const Desk::Counted& counted)
+{
+    std::map<std::pair<std::uint32_t, sheet::Role>, QStringList> groups;
+    for (const tally::Need& need : counted.tally.next) {
+        if (need.needed > 0) {
+            groups[{need.needed, need.role}].append(words::of(need.category));
+        }
+    }
+    QStringList lines;
+    for (const auto& [key, categories] : groups) {
+        if (static_cast<std::size_t>(lines.size()) == mostNext) {
+            break;
+        }
+        const bool first = key.second == sheet::Role::First;
+        const bool many = static_cast<std::size_t>(categories.size()) > mostNext;
+        const QString where = many ? QCoreApplication::translate("TallyPage", "%1 and %n more", nullptr,
+                                                                 static_cast<int>(categories.size()) - 2)
+                                         .arg(QStringList(categories.mid(0, 2)).join(QStringLiteral(", ")))
+                                   : words::listed(categories);
+        if (key.first == 1) {
+            lines.append((first ? QCoreApplication::translate("TallyPage", "First scrub in %1: the next one counts.")
+                                : QCoreApplication::translate("TallyPage", "Second scrub in %1: the next one counts."))
+                             .arg(where));
+        } else {
+            lines.append((first ? QCoreApplication::translate("TallyPage",
+                                                              "First scrub in %1: it takes %2 of one specialty.")
+                                : QCoreApplication::translate("TallyPage",
+                                                              "Second scrub in %1: it takes %2 of one specialty."))
+                             .arg(where)
+                             .arg(key.first));
+        }
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
+TallyPage::TallyPage(Desk& desk, QObject* parent) : QObject(parent), m_desk(desk)
+{
+    connect(&desk, &Desk::changed, this, &TallyPage::refresh);
+    refresh();
+}
+
+void TallyPage::refresh()
+{
+    std::vector<CountRow> counts;
+    std::vector<NotCountedRow> notCounted;
+    m_summary.clear();
+    m_next.clear();
+    m_left.clear();
+    m_setTitle.clear();
+    const Desk::Counted* counted = m_desk.counted();
+    m_error = m_desk.countError();
+    if (counted != nullptr) {
+        const tally::StudentTally& tally = counted->tally;
+        const requirement::RequirementSet& set = counted->set;
+        m_summary = tr("%1 of %2").arg(tally.best.value.counted).arg(set.required());
+        m_setTitle = words::fromUtf8(set.title);
+        m_next = nextInWords(*counted);
+        for (std::size_t i = 0; i < set.targets.size() && i < tally.best.targets.size(); ++i) {
+            const tally::TargetCount& count = tally.best.targets[i];
+            counts.push_back(rowOf(set.targets[i], count));
+            for (std::size_t c = 0; c < catalogue::categoryCount; ++c) {
+                const auto placed = static_cast<int>(count.byCategory[c]);
+                if (placed > 0 && set.targets[i].categories.size() > 1) {
+                    counts.push_back({words::of(catalogue::categoryAt(c)), QString::number(placed), placed, 0,
+                                      !set.targets[i].isFirstScrub(), false});
+                }
+            }
+        }
+        std::map<std::string, const record::SheetRecord*, std::less<>> byName;
+        for (const record::SheetRecord& sheet : m_desk.record().sheets) {
+            byName[m_desk.shortName(sheet)] = &sheet;
+        }
+        for (std::size_t i = 0; i < tally.candidates.size(); ++i) {
+            if (tally.best.seats[i].counts()) {
+                continue;
+            }
+            const tally::Candidate& candidate = tally.candidates[i];
+            const auto sheet = byName.find(sheetName(candidate));
+            notCounted.push_back(
+                {sheet == byName.end() ? QString() : words::fromUtf8(sheet->second->id.hex()),
+                 words::day(candidate.sheet->date, m_desk.today()) + QStringLiteral(" · ") +
+                     words::fromUtf8(counted->cases.reading.book.procedureText(candidate.procedure)),
+                 words::fromUtf8(tally::whyNotCounted(set, tally, tally.best, i))});
+        }
+        QStringList left;
+        if (tally.observed > 0) {
+            left.append(tr("%n observation(s)", nullptr, static_cast<int>(tally.observed)));
+        }
+        if (tally.unmarked > 0) {
+            left.append(tr("%n sheet(s) not fully marked", nullptr, static_cast<int>(tally.unmarked)));
+        }
+        if (tally.canceled > 0) {
+            left.append(tr("%n canceled case(s)", nullptr, static_cast<int>(tally.canceled)));
+        }
+        if (!counted->cases.notLogged.empty()) {
+            left.append(
+                tr("%n sheet(s) without a specialty", nullptr, static_cast<int>(counted->cases.notLogged.size())));
+        }
+        m_left = left.isEmpty() ? QString() : tr("Also recorded, not counted: %1.").arg(words::listed(left));
+    }
+    m_counts.put(std::move(counts));
+    m_notCounted.put(std::move(notCounted));
+    Q_EMIT changed();
+}
+
+} // namespace peelpack::student

@@ -1,0 +1,103 @@
+#pragma once
+
+#include "qml/parts/row_list.h"
+#include "qml/student/desk.h"
+
+#include <QQmlEngine>
+
+namespace peelpack::student {
+
+/// A count with its name: a target, or a category in a target.
+struct CountRow {
+    Q_GADGET
+    QML_VALUE_TYPE(countRow)
+    Q_PROPERTY(QString label MEMBER label)
+    Q_PROPERTY(QString words MEMBER words)
+    Q_PROPERTY(int count MEMBER count)
+    Q_PROPERTY(int needed MEMBER needed)
+    Q_PROPERTY(bool outlined MEMBER outlined)
+    Q_PROPERTY(bool isTarget MEMBER isTarget)
+
+public:
+    QString label;
+    QString words; ///< "38 of 60", or "15" for a category
+    int count = 0;
+    int needed = 0;        ///< 0 for a category
+    bool outlined = false; ///< second scrub
+    bool isTarget = true;
+    bool operator==(const CountRow&) const = default;
+};
+
+/// A case that does not count, and why.
+struct NotCountedRow {
+    Q_GADGET
+    QML_VALUE_TYPE(notCountedRow)
+    Q_PROPERTY(QString sheet MEMBER sheet)
+    Q_PROPERTY(QString title MEMBER title)
+    Q_PROPERTY(QString why MEMBER why)
+
+public:
+    QString sheet; ///< 32 digits
+    QString title;
+    QString why;
+    bool operator==(const NotCountedRow&) const = default;
+};
+
+class CountRows : public parts::RowList<CountRow> {
+    Q_OBJECT
+    QML_ANONYMOUS
+public:
+    using RowList::RowList;
+};
+class NotCountedRows : public parts::RowList<NotCountedRow> {
+    Q_OBJECT
+    QML_ANONYMOUS
+public:
+    using RowList::RowList;
+};
+
+/// What to ask for next; empty when nothing is short.
+QString nextInWords(const Desk::Counted& counted);
+
+/// The tally: each target of the set in force with its specialties, what to ask for next, why a case does not count.
+class TallyPage : public QObject {
+    Q_OBJECT
+    QML_NAMED_ELEMENT(TallyOfStudent)
+    QML_UNCREATABLE("made by the student's desk")
+    Q_PROPERTY(QString summary READ summary NOTIFY changed)
+    Q_PROPERTY(QString setTitle READ setTitle NOTIFY changed)
+    Q_PROPERTY(QString next READ next NOTIFY changed)
+    Q_PROPERTY(QString left READ left NOTIFY changed)
+    Q_PROPERTY(QString error READ error NOTIFY changed)
+    Q_PROPERTY(peelpack::student::CountRows* counts READ counts CONSTANT)
+    Q_PROPERTY(peelpack::student::NotCountedRows* notCounted READ notCounted CONSTANT)
+
+public:
+    explicit TallyPage(Desk& desk, QObject* parent = nullptr);
+
+    [[nodiscard]] QString summary() const { return m_summary; }
+    [[nodiscard]] QString setTitle() const { return m_setTitle; }
+    [[nodiscard]] QString next() const { return m_next; }
+    /// Sheets that are outside the count: observations, unmarked, canceled, without a specialty.
+    [[nodiscard]] QString left() const { return m_left; }
+    [[nodiscard]] QString error() const { return m_error; }
+    [[nodiscard]] CountRows* counts() { return &m_counts; }
+    [[nodiscard]] NotCountedRows* notCounted() { return &m_notCounted; }
+
+Q_SIGNALS:
+    void changed();
+
+private:
+    void refresh();
+
+    Desk& m_desk;
+    CountRows m_counts;
+    NotCountedRows m_notCounted;
+    QString m_summary;
+    QString m_setTitle;
+    QString m_next;
+    QString m_left;
+    QString m_error;
+};
+
+} // namespace peelpack::student

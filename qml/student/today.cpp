@@ -1,0 +1,70 @@
+#include "qml/student/today.h"
+
+#include "qml/student/tally_page.h"
+#include "qml/words/words.h"
+
+#include <algorithm>
+
+namespace peelpack::student {
+namespace {
+
+constexpr std::size_t mostLatest = 4;
+
+bool waits(const record::SheetRecord& sheet)
+{
+    return sheet.standing == record::SheetStanding::Open ||
+           (sheet.returned && !sheet.returned->answered && sheet.standing == record::SheetStanding::Returned);
+}
+
+} // namespace
+
+Today::Today(Desk& desk, const WaitingList& waitingFor, QObject* parent)
+    : QObject(parent), m_desk(desk), m_waitingFor(waitingFor)
+{
+    connect(&desk, &Desk::changed, this, &Today::refresh);
+    refresh();
+}
+
+void Today::refresh()
+{
+    std::vector<const record::SheetRecord*> sheets;
+    for (const record::SheetRecord& sheet : m_desk.record().sheets) {
+        sheets.push_back(&sheet);
+    }
+    std::stable_sort(sheets.begin(), sheets.end(),
+                     [](const auto* a, const auto* b) { return a->content.head.date > b->content.head.date; });
+    std::vector<SheetRow> waiting;
+    std::vector<SheetRow> latest;
+    for (const record::SheetRecord* sheet : sheets) {
+        if (waits(*sheet)) {
+            waiting.push_back(sheetRow(m_desk, *sheet, m_waitingFor.of(*sheet)));
+        } else if (latest.size() < mostLatest && sheet->standing != record::SheetStanding::Withdrawn) {
+            latest.push_back(sheetRow(m_desk, *sheet, {}));
+        }
+    }
+    m_waiting.put(std::move(waiting));
+    m_latest.put(std::move(latest));
+    m_standing.clear();
+    m_next.clear();
+    if (const Desk::Counted* counted = m_desk.counted()) {
+        m_standing = tr("%1 of %2 cases counted")
+                         .arg(counted->tally.best.value.counted)
+                         .arg(counted->set.required());
+        m_next = nextInWords(*counted);
+    }
+    Q_EMIT changed();
+}
+
+QString Today::day() const
+{
+    return words::longDay(m_desk.today());
+}
+
+QString Today::onlyHere() const
+{
+    const std::size_t entries = session::onlyHere(m_desk.session());
+    return entries == 0 ? QString()
+                        : tr("What you did since your last parcel is only on this phone. Send it to your instructor.");
+}
+
+} // namespace peelpack::student

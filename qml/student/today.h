@@ -1,0 +1,47 @@
+#pragma once
+
+#include "qml/student/sheet_row.h"
+#include "qml/student/waiting_list.h"
+
+namespace peelpack::student {
+
+/// What the student needs to see first: what waits to be signed or answered, what came last, what to ask for next.
+class Today : public QObject {
+    Q_OBJECT
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the student's desk")
+    Q_PROPERTY(QString day READ day NOTIFY changed)
+    Q_PROPERTY(QString standing READ standing NOTIFY changed)
+    Q_PROPERTY(QString next READ next NOTIFY changed)
+    Q_PROPERTY(QString onlyHere READ onlyHere NOTIFY changed)
+    Q_PROPERTY(peelpack::student::SheetRows* waiting READ waiting CONSTANT)
+    Q_PROPERTY(peelpack::student::SheetRows* latest READ latest CONSTANT)
+
+public:
+    Today(Desk& desk, const WaitingList& waitingFor, QObject* parent = nullptr);
+
+    [[nodiscard]] QString day() const;
+    /// "83 of 120 counted"
+    [[nodiscard]] QString standing() const { return m_standing; }
+    /// What to ask for next, in a sentence; empty when nothing is short.
+    [[nodiscard]] QString next() const { return m_next; }
+    /// What would be lost with this phone; empty when everything is with an instructor.
+    [[nodiscard]] QString onlyHere() const;
+    [[nodiscard]] SheetRows* waiting() { return &m_waiting; }
+    [[nodiscard]] SheetRows* latest() { return &m_latest; }
+
+Q_SIGNALS:
+    void changed();
+
+private:
+    void refresh();
+
+    Desk& m_desk;
+    const WaitingList& m_waitingFor;
+    SheetRows m_waiting;
+    SheetRows m_latest;
+    QString m_standing;
+    QString m_next;
+};
+
+} // namespace peelpack::student

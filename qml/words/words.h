@@ -1,0 +1,38 @@
+#pragma once
+
+#include "core/record/sheet_record.h"
+#include "core/requirement/requirement_set.h"
+#include "core/role/classifier.h"
+
+#include <QString>
+#include <QStringList>
+
+/// How the trade's values are said on screen, in the language of the app. English where a language has no words yet.
+namespace peelpack::words {
+
+QString fromUtf8(std::string_view text);
+
+QString of(sheet::Skill skill);
+QString of(sheet::Mark mark);
+QString of(role::Outcome outcome);
+QString of(catalogue::Category category);
+QString of(record::SheetStanding standing);
+/// "signing card + PIN", "drawn on this phone: weak"
+QString of(sheet::Strength strength);
+QString of(const requirement::Target& target);
+
+/// "Mar 12", with the year when it is not `today`'s; "12 mar" in Spanish.
+QString day(base::Date date, base::Date today);
+/// "Thursday, March 12"
+QString longDay(base::Date date);
+/// The day and the minute in the zone in which it was written: "Mar 12, 10:42".
+QString moment(const record::Time& time, base::Date today);
+/// "07:30"; empty when nobody said it.
+QString minute(record::MinuteOfDay minute);
+
+/// "a", "a and b", "a, b and c"
+QString listed(const QStringList& items);
+/// Why the role is what it is, in a sentence to the student.
+QString roleReason(const sheet::Marks& marks, bool canceled, const role::RoleRules& rules);
+
+} // namespace peelpack::words
