@@ -126,7 +126,10 @@ std::string counted(std::size_t count, std::string_view singular, std::string_vi
     return std::to_string(count) + ' ' + std::string(count == 1 ? singular : plural);
 }
 
-std::string listed(const std::vector<std::string>& items, std::string_view word)
+namespace {
+
+template <class Text>
+std::string listedOf(const std::vector<Text>& items, std::string_view word)
 {
     std::string out;
     for (std::size_t i = 0; i < items.size(); ++i) {
@@ -136,6 +139,18 @@ std::string listed(const std::vector<std::string>& items, std::string_view word)
         out += items[i];
     }
     return out;
+}
+
+} // namespace
+
+std::string listed(const std::vector<std::string>& items, std::string_view word)
+{
+    return listedOf(items, word);
+}
+
+std::string listed(const std::vector<std::string_view>& items, std::string_view word)
+{
+    return listedOf(items, word);
 }
 
 } // namespace peelpack::base

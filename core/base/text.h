@@ -26,5 +26,6 @@ std::string counted(std::size_t count, std::string_view singular, std::string_vi
 
 /// "a", "a and b", "a, b and c" with the word given ("and", "or").
 std::string listed(const std::vector<std::string>& items, std::string_view word);
+std::string listed(const std::vector<std::string_view>& items, std::string_view word);
 
 } // namespace peelpack::base

@@ -3,6 +3,7 @@
 #include "core/base/text.h"
 
 #include <algorithm>
+#include <initializer_list>
 #include <map>
 #include <tuple>
 
@@ -12,16 +13,32 @@ namespace {
 using sheet::Mark;
 using sheet::Skill;
 
+/// The pieces one after another.
+std::string joined(std::initializer_list<std::string_view> pieces)
+{
+    std::size_t size = 0;
+    for (const std::string_view piece : pieces) {
+        size += piece.size();
+    }
+    std::string all;
+    all.reserve(size);
+    for (const std::string_view piece : pieces) {
+        all += piece;
+    }
+    return all;
+}
+
 std::string filing(std::string_view verb, const std::vector<Choice>& choices)
 {
-    std::vector<std::string> labels;
+    std::vector<std::string_view> labels;
     for (const Choice& choice : choices) {
-        std::string label(choice.category ? catalogue::label(*choice.category) : "a category of a newer version");
+        const std::string_view label =
+            choice.category ? catalogue::label(*choice.category) : "a category of a newer version";
         if (std::find(labels.begin(), labels.end(), label) == labels.end()) {
-            labels.push_back(std::move(label));
+            labels.push_back(label);
         }
     }
-    return std::string(verb) + " under " + base::listed(labels, "and") + ".";
+    return joined({verb, " under ", base::listed(labels, "and"), "."});
 }
 
 std::string markIs(Skill skill, std::string_view verb, Mark mark)
@@ -85,11 +102,11 @@ struct Words {
 
     std::string operator()(const Opened& opened) const
     {
-        return "Opened the sheet: " + base::listed(opened.draft.procedures, "and") + ".";
+        return joined({"Opened the sheet: ", base::listed(opened.draft.procedures, "and"), "."});
     }
     std::string operator()(const HeadChanged& changed) const
     {
-        return "Changed the sheet: " + base::listed(changed.draft.procedures, "and") + ".";
+        return joined({"Changed the sheet: ", base::listed(changed.draft.procedures, "and"), "."});
     }
     std::string operator()(const Withdrawn& /*withdrawn*/) const
     {
@@ -97,11 +114,10 @@ struct Words {
     }
     std::string operator()(const Attested& attested) const
     {
-        const std::string credential = attested.credential.empty() ? std::string() : ", " + attested.credential;
         const std::string_view strength =
             attested.strength == sheet::Strength::None ? "unknown signer" : sheet::id(attested.strength);
-        return "Signed by " + attested.name + credential + " (" + std::string(strength) +
-               "): " + base::counted(countOf(attested.marks.marks), "mark", "marks") + ".";
+        return joined({"Signed by ", attested.name, attested.credential.empty() ? "" : ", ", attested.credential, " (",
+                       strength, "): ", base::counted(countOf(attested.marks.marks), "mark", "marks"), "."});
     }
     std::string operator()(const Logged& logged) const { return filing("Logged", logged.choices); }
     std::string operator()(const ReviewAsked& asked) const

@@ -11,8 +11,8 @@ namespace peelpack::record {
 
 /// The events of one sheet, lent.
 struct SheetEvents {
-    std::vector<const Event*> student; ///< in feed order
-    std::vector<const Event*> acts;    ///< in the order of StudentEvents
+    std::vector<Event*> student;    ///< in feed order
+    std::vector<const Event*> acts; ///< in the order of StudentEvents
 
     [[nodiscard]] const Act& act(std::size_t index) const { return std::get<Act>(acts[index]->what); }
 };

@@ -7,6 +7,9 @@ namespace peelpack::record {
 void ReasonedMarks::set(sheet::Skill skill, sheet::Mark mark, std::string reason)
 {
     marks.set(skill, mark);
+    if (reasons.empty() && reason.empty()) {
+        return;
+    }
     auto place = std::lower_bound(reasons.begin(), reasons.end(), skill,
                                   [](const NaReason& one, sheet::Skill wanted) { return one.skill < wanted; });
     if (place != reasons.end() && place->skill == skill) {

@@ -52,7 +52,8 @@ void dropChoicesOutOfRange(Content& content)
 
 } // namespace
 
-SheetFold::SheetFold(const base::Id& id, const SheetEvents& events) : m_events(events), m_sights(sightsOf(events))
+SheetFold::SheetFold(const base::Id& id, const SheetEvents& events, SheetRecord& record)
+    : m_events(events), m_sights(sightsOf(events)), m_record(record)
 {
     m_record.id = id;
     for (std::size_t i = 0; i < events.acts.size(); ++i) {
@@ -62,21 +63,20 @@ SheetFold::SheetFold(const base::Id& id, const SheetEvents& events) : m_events(e
     }
 }
 
-SheetRecord SheetFold::record()
+void SheetFold::fold()
 {
     findWithoutEffect();
+    takeWithdrawal();
+    m_record.history = historyOf(m_events, m_sights, m_without); // before the signers take over what they said
     takeSigners();
     takeContent();
     takeChoices();
     applyActs();
     takeStrength();
     takeUnsignedVersion();
-    takeWithdrawal();
     takeReviews();
     takeHandOvers();
     takeStanding();
-    m_record.history = historyOf(m_events, m_sights, m_without);
-    return std::move(m_record);
 }
 
 const Draft* SheetFold::draftAt(std::size_t index) const
@@ -125,19 +125,21 @@ bool SheetFold::confirmedBy(std::size_t index) const
 
 void SheetFold::takeSigners()
 {
-    const Attested* first = nullptr;
     for (std::size_t i = 0; i < m_events.student.size(); ++i) {
-        const auto* attested = counting<Attested>(i);
-        if (attested == nullptr) {
+        if (counting<Attested>(i) == nullptr) {
             continue;
         }
-        first = first == nullptr ? attested : first;
-        const bool other = attested->procedures != first->procedures || attested->head != first->head;
         m_signerPlaces.push_back(i);
-        m_record.signers.push_back(
-            {m_events.student[i]->entry, *attested, confirmedBy(i), m_without.afterInitial[i], other});
-        if (!m_without.afterInitial[i] && !attested->feedback.empty()) {
-            m_record.feedback.push_back({attested->name, attested->feedback});
+        Event& event = *m_events.student[i];
+        Signer& signer = m_record.signers.emplace_back();
+        signer.entry = event.entry;
+        signer.statement = std::move(std::get<Attested>(event.what));
+        signer.confirmed = confirmedBy(i);
+        signer.afterInitial = m_without.afterInitial[i];
+        const Attested& first = m_record.signers.front().statement;
+        signer.otherContent = signer.statement.procedures != first.procedures || signer.statement.head != first.head;
+        if (!signer.afterInitial && !signer.statement.feedback.empty()) {
+            m_record.feedback.push_back({signer.statement.name, signer.statement.feedback});
         }
     }
 }
@@ -164,7 +166,7 @@ void SheetFold::joinMarks()
     for (const Skill skill : sheet::allSkills) {
         Mark first = Mark::Unmarked;
         bool differ = false;
-        std::string reason;
+        const std::string* reason = nullptr;
         for (const Signer& signer : m_record.signers) {
             const Mark mark = signer.afterInitial ? Mark::Unmarked : signer.statement.marks.marks.of(skill);
             if (mark == Mark::Unmarked) {
@@ -172,15 +174,15 @@ void SheetFold::joinMarks()
             }
             first = first == Mark::Unmarked ? mark : first;
             differ = differ || mark != first;
-            if (reason.empty()) {
-                reason = signer.statement.marks.reason(skill);
+            if (reason == nullptr || reason->empty()) {
+                reason = &signer.statement.marks.reason(skill);
             }
         }
         if (differ) {
             m_record.content.marks.set(skill, Mark::No);
             m_record.disputed.push_back(disputedMark(skill));
         } else if (first != Mark::Unmarked) {
-            m_record.content.marks.set(skill, first, std::move(reason));
+            m_record.content.marks.set(skill, first, *reason);
         }
     }
 }

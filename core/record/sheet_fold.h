@@ -8,13 +8,15 @@
 
 namespace peelpack::record {
 
-/// Turns the events of one sheet into its record. Lives for one call; the events must outlive it.
+/// Turns the events of one sheet into its record. Lives for one call; the events must outlive it, and what they hold
+/// goes over into the record.
 class SheetFold {
 public:
-    SheetFold(const base::Id& id, const SheetEvents& events);
+    /// `record` is a new one.
+    SheetFold(const base::Id& id, const SheetEvents& events, SheetRecord& record);
 
     /// Call once.
-    SheetRecord record();
+    void fold();
 
 private:
     /// An act in force, first to last.
@@ -72,7 +74,7 @@ private:
     std::vector<Step> m_walk;
     WithoutEffect m_without;
     std::vector<std::size_t> m_signerPlaces; ///< of the record's signers, into the student's events
-    SheetRecord m_record;
+    SheetRecord& m_record;
 };
 
 } // namespace peelpack::record

@@ -35,30 +35,38 @@ bool SheetRecord::isSigned() const
 
 std::vector<const Signer*> SheetRecord::contributors() const
 {
-    std::vector<const Signer*> inEffect;
-    std::vector<const Signer*> marking;
+    const auto marks = [](const Signer& signer) {
+        return !signer.afterInitial && !signer.statement.marks.marks.none();
+    };
+    const bool anyMarks = std::any_of(signers.begin(), signers.end(), marks);
+    std::vector<const Signer*> found;
     for (const Signer& signer : signers) {
-        if (!signer.afterInitial) {
-            inEffect.push_back(&signer);
-            if (!signer.statement.marks.marks.none()) {
-                marking.push_back(&signer);
-            }
+        if (anyMarks ? marks(signer) : !signer.afterInitial) {
+            found.push_back(&signer);
         }
     }
-    return marking.empty() ? inEffect : marking;
+    return found;
 }
 
-StudentRecord recordOf(const StudentEvents& events)
+StudentRecord recordOf(StudentEvents events)
 {
+    constexpr std::size_t fewEvents = 4; // of most sheets: opened, signed, logged
     std::map<base::Id, SheetEvents> sheets;
-    for (const Event& event : events.events) {
+    for (Event& event : events.events) {
         SheetEvents& sheet = sheets[event.sheet];
-        (std::holds_alternative<Act>(event.what) ? sheet.acts : sheet.student).push_back(&event);
+        if (sheet.student.empty()) {
+            sheet.student.reserve(fewEvents);
+        }
+        if (std::holds_alternative<Act>(event.what)) {
+            sheet.acts.push_back(&event);
+        } else {
+            sheet.student.push_back(&event);
+        }
     }
-    StudentRecord record{events.student, events.name, {}};
+    StudentRecord record{events.student, std::move(events.name), {}};
     record.sheets.reserve(sheets.size());
     for (const auto& [id, sheet] : sheets) {
-        record.sheets.push_back(SheetFold(id, sheet).record());
+        SheetFold(id, sheet, record.sheets.emplace_back()).fold();
     }
     return record;
 }

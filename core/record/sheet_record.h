@@ -154,7 +154,7 @@ struct StudentRecord {
     bool operator==(const StudentRecord&) const = default;
 };
 
-/// The fold. Pure: equal events give equal records.
-StudentRecord recordOf(const StudentEvents& events);
+/// The fold. Pure: equal events give equal records, which take over what the events hold.
+StudentRecord recordOf(StudentEvents events);
 
 } // namespace peelpack::record

@@ -216,9 +216,8 @@ private:
     {
         for (const merge::Run& run : merge::newEntries(m_session.m_ledger, ledger)) {
             for (std::size_t i = 0; i < run.entries.size(); ++i) {
-                m_change.entries.push_back({run.feed,
-                                            static_cast<std::uint32_t>(run.from + i),
-                                            {run.entries[i].begin(), run.entries[i].end()}});
+                m_change.entries.push_back(
+                    {run.feed, static_cast<std::uint32_t>(run.from + i), keys::SharedBytes::copyOf(run.entries[i])});
             }
             m_streams.insert(run.feed.stream);
         }

@@ -37,7 +37,7 @@ Session::Session(std::unique_ptr<vault::Vault> vault, const keys::VerifyKey& pro
 base::Result<std::unique_ptr<Session>> Session::open(std::unique_ptr<vault::Vault> vault, Clock clock,
                                                      keys::RandomSource& random)
 {
-    const vault::Result<vault::Contents> contents = vault->contents();
+    vault::Result<vault::Contents> contents = vault->contents();
     if (!contents) {
         return vault::asError(contents.error());
     }
@@ -56,41 +56,41 @@ base::Result<std::unique_ptr<Session>> Session::open(std::unique_ptr<vault::Vaul
     std::unique_ptr<Session> session(new Session(std::move(vault), *programId, std::move(clock), random));
     session->m_person = *personId;
     session->m_role = static_cast<journal::Role>(role->second.front());
-    session->takeContents(contents.value());
+    session->takeContents(std::move(contents).value());
     return session;
 }
 
 base::Result<bool> Session::reload()
 {
-    const vault::Result<vault::Contents> contents = m_vault->contents();
+    vault::Result<vault::Contents> contents = m_vault->contents();
     if (!contents) {
         return vault::asError(contents.error());
     }
-    takeContents(contents.value());
+    takeContents(std::move(contents).value());
     return true;
 }
 
-void Session::takeContents(const vault::Contents& contents)
+void Session::takeContents(vault::Contents contents)
 {
-    m_notes = contents.notes;
-    m_held = contents.held;
+    m_notes = std::move(contents.notes);
+    m_held = std::move(contents.held);
     m_damage.clear();
     m_broken.clear();
     m_authority.reset();
     for (const vault::Damage& damage : contents.damage) {
         m_damage.push_back("Damaged: " + damage.place + ".");
     }
-    merge::Batch kept;
+    merge::Kept kept;
     for (const keys::Bytes& certificate : contents.certificates) {
         kept.certificates.emplace_back(certificate);
     }
-    for (const vault::PlacedEntry& entry : contents.entries) {
+    for (vault::PlacedEntry& entry : contents.entries) {
         const bool follows = !kept.runs.empty() && kept.runs.back().feed == entry.feed &&
                              kept.runs.back().from + kept.runs.back().entries.size() == entry.seq;
         if (!follows) {
             kept.runs.push_back({entry.feed, entry.seq, {}});
         }
-        kept.runs.back().entries.emplace_back(entry.bytes);
+        kept.runs.back().entries.push_back(std::move(entry.bytes));
     }
     auto reopened = merge::reopen(m_ledger.program(), kept);
     if (!reopened) {

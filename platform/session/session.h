@@ -88,7 +88,7 @@ private:
 
     Session(std::unique_ptr<vault::Vault> vault, const keys::VerifyKey& program, Clock clock,
             keys::RandomSource& random);
-    void takeContents(const vault::Contents& contents);
+    void takeContents(vault::Contents contents);
     [[nodiscard]] std::optional<journal::Position> lastReceiptFor(const journal::FeedId& feed) const;
     /// Reads the vault again: what came in may have mended what was damaged.
     base::Result<bool> reload();

@@ -53,22 +53,41 @@ keys::Hash hashOf(keys::ByteView sealed)
 
 } // namespace
 
-Result<Chain> EntryTable::readChain()
+Result<QSqlQuery*> EntryTable::prepared(std::optional<QSqlQuery>& statement, const char* text) const
 {
-    Result<QSqlQuery> query = m_database.prepare("SELECT sealed FROM chain");
-    if (!query) {
-        return query.error();
+    if (!statement) {
+        Result<QSqlQuery> query = m_database.prepare(text);
+        if (!query) {
+            return query.error();
+        }
+        statement = std::move(query).value();
     }
-    QSqlQuery statement = std::move(query).value();
-    if (const Result<bool> ran = Database::run(statement); !ran) {
+    return &*statement;
+}
+
+Result<QByteArray> EntryTable::onlyValue(QSqlQuery& statement)
+{
+    if (Result<bool> ran = Database::run(statement); !ran) {
         return ran.error();
     }
-    if (statement.next()) {
-        const QByteArray sealed = statement.value(0).toByteArray();
-        if (const auto plain = m_sealer.open(namedPlace("chain", ""), viewOf(sealed))) {
-            if (const auto chain = Chain::from(*plain)) {
-                return *chain;
-            }
+    QByteArray value = statement.next() ? statement.value(0).toByteArray() : QByteArray();
+    statement.finish(); // a statement that stays open would hold on to the write-ahead log
+    return value;
+}
+
+Result<Chain> EntryTable::readChain()
+{
+    const Result<QSqlQuery*> statement = prepared(m_readChain, "SELECT sealed FROM chain");
+    if (!statement) {
+        return statement.error();
+    }
+    const Result<QByteArray> sealed = onlyValue(*statement.value());
+    if (!sealed) {
+        return sealed.error();
+    }
+    if (const auto plain = m_sealer.open(namedPlace("chain", ""), viewOf(sealed.value()))) {
+        if (const auto chain = Chain::from(*plain)) {
+            return *chain;
         }
     }
     return VaultError{Fault::Damaged, "The list of the vault's rows is damaged."};
@@ -76,50 +95,54 @@ Result<Chain> EntryTable::readChain()
 
 Result<bool> EntryTable::writeChain(const Chain& chain)
 {
-    Result<QSqlQuery> query = m_database.prepare("INSERT INTO chain (one, sealed) VALUES (1, ?) ON CONFLICT (one) DO "
-                                                 "UPDATE SET sealed = excluded.sealed");
-    if (!query) {
-        return query.error();
+    const Result<QSqlQuery*> statement =
+        prepared(m_writeChain, "INSERT INTO chain (one, sealed) VALUES (1, ?) ON CONFLICT (one) DO UPDATE SET sealed = "
+                               "excluded.sealed");
+    if (!statement) {
+        return statement.error();
     }
-    QSqlQuery statement = std::move(query).value();
     const keys::Bytes sealed = m_sealer.seal(namedPlace("chain", ""), chain.bytes());
-    statement.addBindValue(lent(sealed));
-    return Database::run(statement);
+    statement.value()->bindValue(0, lent(sealed));
+    return Database::run(*statement.value());
 }
 
-void EntryTable::takeRow(const Row& row, State& state, Contents& contents) const
+void EntryTable::takeRow(const Row& row, Reading& reading) const
 {
+    State& state = reading.state;
+    Contents& contents = reading.contents;
     const auto place = entryPlace(row.number, row.feed, row.seq);
     skipTo(row.number, state.chain, contents);
     state.chain.add(place, row.sealed);
-    auto plain = m_sealer.open(place, row.sealed);
+    auto plain = m_sealer.open(place, row.sealed, reading.blocks);
     const auto damaged = [&] { contents.damage.push_back({placeInWords(row.number, row.feed, row.seq)}); };
     if (!plain) {
         damaged();
         return;
     }
     if (row.feed == certificateFeed) {
-        contents.certificates.push_back(std::move(*plain));
+        contents.certificates.push_back(plain->toBytes());
         ++state.certificates;
         return;
     }
+    state.lastFeed = std::max(state.lastFeed, row.feed);
     if (row.seq == introduction) {
         keys::Reader reader(*plain);
         journal::FeedId feed;
         feed.device = reader.fixed<keys::VerifyKey>();
         feed.stream = reader.fixed<keys::Id>();
         state.numbers[feed] = row.feed;
-        state.feeds[row.feed] = feed;
-        state.lastFeed = std::max(state.lastFeed, row.feed);
+        reading.feeds[row.feed] = feed;
         return;
     }
-    state.lastFeed = std::max(state.lastFeed, row.feed);
-    const auto feed = state.feeds.find(row.feed);
-    if (feed == state.feeds.end()) {
+    if (reading.found == nullptr || reading.found->first != row.feed) {
+        const auto feed = reading.feeds.find(row.feed);
+        reading.found = feed == reading.feeds.end() ? nullptr : &*feed;
+    }
+    if (reading.found == nullptr) {
         damaged();
         return;
     }
-    contents.entries.push_back({feed->second, row.seq, std::move(*plain)});
+    contents.entries.push_back({reading.found->second, row.seq, std::move(*plain)});
 }
 
 Result<bool> EntryTable::read(Contents& contents)
@@ -130,11 +153,12 @@ Result<bool> EntryTable::read(Contents& contents)
     }
     const std::uint64_t expected = chain ? chain.value().rows : 0;
     const std::size_t damageBefore = contents.damage.size();
-    State state;
     contents.entries.reserve(expected);
-    if (Result<bool> done = readRows(expected, state, contents); !done) {
+    Reading reading{contents};
+    if (Result<bool> done = readRows(expected, reading); !done) {
         return done;
     }
+    State& state = reading.state;
     skipTo(expected + 1, state.chain, contents);
     state.listHolds = chain && (chain.value() == state.chain || contents.damage.size() > damageBefore);
     if (!state.listHolds) {
@@ -148,14 +172,14 @@ Result<bool> EntryTable::read(Contents& contents)
     return true;
 }
 
-Result<bool> EntryTable::readRows(std::uint64_t expected, State& state, Contents& contents)
+Result<bool> EntryTable::readRows(std::uint64_t expected, Reading& reading)
 {
     Result<QSqlQuery> query = m_database.prepare("SELECT number, feed, seq, sealed FROM entry ORDER BY number");
     if (!query) {
         return query.error();
     }
     QSqlQuery statement = std::move(query).value();
-    const auto onRow = [&](const Row& row) { takeRow(row, state, contents); };
+    const auto onRow = [&](const Row& row) { takeRow(row, reading); };
     Result<bool> ran = Database::run(statement);
     if (!ran && ran.error().fault != Fault::Damaged) {
         return ran;
@@ -170,7 +194,7 @@ Result<bool> EntryTable::readRows(std::uint64_t expected, State& state, Contents
     }
     // A damaged page ends the scan; what lies on others is still found by its number.
     statement.finish();
-    return readRowsOneByOne(state.chain.rows + 1, expected, onRow);
+    return readRowsOneByOne(reading.state.chain.rows + 1, expected, onRow);
 }
 
 Result<bool> EntryTable::readRowsOneByOne(std::uint64_t from, std::uint64_t to,
@@ -193,8 +217,10 @@ Result<bool> EntryTable::readRowsOneByOne(std::uint64_t from, std::uint64_t to,
 
 Result<std::uint32_t> EntryTable::numberOf(const journal::FeedId& feed)
 {
-    if (const auto found = m_next.numbers.find(feed); found != m_next.numbers.end()) {
-        return found->second;
+    for (const auto* numbers : {&m_state.numbers, &m_next.newNumbers}) {
+        if (const auto found = numbers->find(feed); found != numbers->end()) {
+            return found->second;
+        }
     }
     const std::uint32_t number = ++m_next.lastFeed;
     keys::Bytes plain(feed.device.bytes.begin(), feed.device.bytes.end());
@@ -202,8 +228,7 @@ Result<std::uint32_t> EntryTable::numberOf(const journal::FeedId& feed)
     if (const Result<bool> written = writeRow(number, introduction, plain); !written) {
         return written.error();
     }
-    m_next.numbers[feed] = number;
-    m_next.feeds[number] = feed;
+    m_next.newNumbers[feed] = number;
     return number;
 }
 
@@ -212,11 +237,16 @@ Result<bool> EntryTable::writeRow(std::uint32_t feed, std::uint32_t seq, keys::B
     Row row{m_next.chain.rows + 1, feed, seq, {}};
     const auto place = entryPlace(row.number, feed, seq);
     const keys::Bytes sealed = m_sealer.seal(place, plain);
-    m_insert.bindValue(0, QVariant::fromValue<qulonglong>(row.number));
-    m_insert.bindValue(1, feed);
-    m_insert.bindValue(2, seq);
-    m_insert.bindValue(3, lent(sealed));
-    if (Result<bool> inserted = Database::run(m_insert); !inserted) {
+    const Result<QSqlQuery*> insert =
+        prepared(m_insert, "INSERT INTO entry (number, feed, seq, sealed) VALUES (?, ?, ?, ?)");
+    if (!insert) {
+        return insert.error();
+    }
+    insert.value()->bindValue(0, QVariant::fromValue<qulonglong>(row.number));
+    insert.value()->bindValue(1, feed);
+    insert.value()->bindValue(2, seq);
+    insert.value()->bindValue(3, lent(sealed));
+    if (Result<bool> inserted = Database::run(*insert.value()); !inserted) {
         return inserted;
     }
     m_next.chain.add(place, sealed);
@@ -237,13 +267,8 @@ Result<bool> EntryTable::append(const Change& change)
                           "The list of the vault's rows is damaged, so nothing more is written to it: join "
                           "anew and have your history sent back."};
     }
-    m_next = m_state;
+    m_next = {m_state, {}};
     m_written.clear();
-    Result<QSqlQuery> insert = m_database.prepare("INSERT INTO entry (number, feed, seq, sealed) VALUES (?, ?, ?, ?)");
-    if (!insert) {
-        return insert.error();
-    }
-    m_insert = std::move(insert).value();
     for (const keys::Bytes& certificate : change.certificates) {
         if (Result<bool> written = writeRow(certificateFeed, m_next.certificates++, certificate); !written) {
             return written;
@@ -265,29 +290,27 @@ Result<bool> EntryTable::readBack()
 {
     const std::vector<std::pair<Row, keys::Hash>> written = std::move(m_written);
     m_written.clear();
-    m_insert = QSqlQuery();
-    m_state = std::move(m_next);
+    static_cast<Counts&>(m_state) = m_next;
+    m_state.numbers.merge(m_next.newNumbers);
     m_next = {};
     if (written.empty()) {
         return true;
     }
     const VaultError different{Fault::Damaged, "What was saved does not read back; check the device's storage."};
-    Result<QSqlQuery> query = m_database.prepare("SELECT sealed FROM entry WHERE number = ?");
-    if (!query) {
-        return query.error();
+    const Result<QSqlQuery*> statement = prepared(m_readRow, "SELECT sealed FROM entry WHERE number = ?");
+    if (!statement) {
+        return statement.error();
     }
-    QSqlQuery statement = std::move(query).value();
     for (const auto& [row, hash] : written) {
-        statement.bindValue(0, QVariant::fromValue<qulonglong>(row.number));
-        if (Result<bool> ran = Database::run(statement); !ran) {
-            return ran;
+        statement.value()->bindValue(0, QVariant::fromValue<qulonglong>(row.number));
+        const Result<QByteArray> sealed = onlyValue(*statement.value());
+        if (!sealed) {
+            return sealed.error();
         }
-        const QByteArray sealed = statement.next() ? statement.value(0).toByteArray() : QByteArray();
-        if (hashOf(viewOf(sealed)) != hash ||
-            !m_sealer.open(entryPlace(row.number, row.feed, row.seq), viewOf(sealed))) {
+        const keys::ByteView view = viewOf(sealed.value());
+        if (hashOf(view) != hash || !m_sealer.open(entryPlace(row.number, row.feed, row.seq), view)) {
             return different;
         }
-        statement.finish();
     }
     const Result<Chain> chain = readChain();
     if (!chain) {
@@ -300,7 +323,9 @@ bool EntryTable::forget()
 {
     m_next = {};
     m_written.clear();
-    m_insert = QSqlQuery();
+    for (std::optional<QSqlQuery>* statement : {&m_insert, &m_readRow, &m_writeChain, &m_readChain}) {
+        statement->reset(); // after an error a new one is surer
+    }
     if (!m_isRead || !m_state.listHolds) {
         return true;
     }

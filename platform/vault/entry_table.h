@@ -29,18 +29,36 @@ private:
         std::uint32_t seq = 0;
         keys::ByteView sealed; ///< lent
     };
-    struct State {
+    /// What every save changes.
+    struct Counts {
         Chain chain;
-        std::map<journal::FeedId, std::uint32_t> numbers;
-        std::map<std::uint32_t, journal::FeedId> feeds;
         std::uint32_t lastFeed = 0;
         std::uint32_t certificates = 0;
+    };
+    struct State : Counts {
+        std::map<journal::FeedId, std::uint32_t> numbers;
         bool listHolds = true; ///< false: writing on would cover up what is missing
     };
+    /// As it will be once the transaction is made.
+    struct Next : Counts {
+        std::map<journal::FeedId, std::uint32_t> newNumbers;
+    };
 
+    /// What reading fills.
+    struct Reading {
+        Contents& contents;
+        State state{};
+        std::map<std::uint32_t, journal::FeedId> feeds{};
+        const std::pair<const std::uint32_t, journal::FeedId>* found = nullptr; ///< of the row before
+        keys::SharedBlocks blocks{};
+    };
+
+    Result<QSqlQuery*> prepared(std::optional<QSqlQuery>& statement, const char* text) const;
+    /// The only column of the only row that the statement finds; empty when it finds none.
+    static Result<QByteArray> onlyValue(QSqlQuery& statement);
     Result<Chain> readChain();
-    Result<bool> readRows(std::uint64_t expected, State& state, Contents& contents);
-    void takeRow(const Row& row, State& state, Contents& contents) const;
+    Result<bool> readRows(std::uint64_t expected, Reading& reading);
+    void takeRow(const Row& row, Reading& reading) const;
     Result<bool> readRowsOneByOne(std::uint64_t from, std::uint64_t to, const std::function<void(const Row&)>& onRow);
     Result<bool> writeRow(std::uint32_t feed, std::uint32_t seq, keys::ByteView plain);
     Result<std::uint32_t> numberOf(const journal::FeedId& feed);
@@ -49,9 +67,13 @@ private:
     const Sealer& m_sealer;
     State m_state;
     bool m_isRead = false;
-    State m_next;                                      ///< as it will be once the transaction is made
+    Next m_next;
     std::vector<std::pair<Row, keys::Hash>> m_written; ///< without its sealed bytes, and their hash
-    QSqlQuery m_insert;
+    // Prepared when they are first needed, and kept.
+    std::optional<QSqlQuery> m_insert;
+    std::optional<QSqlQuery> m_readRow;
+    std::optional<QSqlQuery> m_writeChain;
+    std::optional<QSqlQuery> m_readChain;
 };
 
 } // namespace peelpack::vault

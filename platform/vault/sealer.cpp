@@ -26,17 +26,29 @@ keys::Bytes Sealer::seal(keys::ByteView place, keys::ByteView plain) const
     return row;
 }
 
+bool Sealer::openInto(std::span<std::uint8_t> plain, keys::ByteView place, keys::ByteView sealed) const
+{
+    return keys::aeadOpenInto(plain, m_dataKey.view(), sealed.first(keys::aeadNonceBytes),
+                              associatedData(m_vault, place), sealed.subspan(keys::aeadNonceBytes));
+}
+
 std::optional<keys::Bytes> Sealer::open(keys::ByteView place, keys::ByteView sealed) const
 {
     if (sealed.size() < overheadBytes) {
         return std::nullopt;
     }
-    keys::Bytes plain;
-    if (!keys::aeadOpenInto(plain, m_dataKey.view(), sealed.first(keys::aeadNonceBytes), associatedData(m_vault, place),
-                            sealed.subspan(keys::aeadNonceBytes))) {
+    keys::Bytes plain(sealed.size() - overheadBytes);
+    return openInto(plain, place, sealed) ? std::optional(std::move(plain)) : std::nullopt;
+}
+
+std::optional<keys::SharedBytes> Sealer::open(keys::ByteView place, keys::ByteView sealed,
+                                              keys::SharedBlocks& blocks) const
+{
+    if (sealed.size() < overheadBytes) {
         return std::nullopt;
     }
-    return plain;
+    const std::span<std::uint8_t> plain = blocks.room(sealed.size() - overheadBytes);
+    return openInto(plain, place, sealed) ? std::optional(blocks.keep(plain.size())) : std::nullopt;
 }
 
 std::array<std::uint8_t, 17> entryPlace(std::uint64_t number, std::uint32_t feed, std::uint32_t seq)

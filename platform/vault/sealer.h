@@ -3,6 +3,7 @@
 #include "sync/keys/bytes.h"
 #include "sync/keys/random.h"
 #include "sync/keys/secret.h"
+#include "sync/keys/shared_bytes.h"
 
 #include <array>
 #include <optional>
@@ -28,8 +29,13 @@ public:
     [[nodiscard]] keys::Bytes seal(keys::ByteView place, keys::ByteView plain) const;
     /// Empty when the row is damaged, or belongs elsewhere.
     [[nodiscard]] std::optional<keys::Bytes> open(keys::ByteView place, keys::ByteView sealed) const;
+    /// The same, kept among others in a block.
+    [[nodiscard]] std::optional<keys::SharedBytes> open(keys::ByteView place, keys::ByteView sealed,
+                                                        keys::SharedBlocks& blocks) const;
 
 private:
+    [[nodiscard]] bool openInto(std::span<std::uint8_t> plain, keys::ByteView place, keys::ByteView sealed) const;
+
     keys::Id m_vault;
     keys::Secret m_dataKey;
     keys::RandomSource& m_random;

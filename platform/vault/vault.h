@@ -3,6 +3,7 @@
 #include "platform/vault/vault_error.h"
 #include "sync/journal/feed_id.h"
 #include "sync/keys/device_key.h"
+#include "sync/keys/shared_bytes.h"
 
 #include <cstdint>
 #include <functional>
@@ -17,7 +18,7 @@ namespace peelpack::vault {
 struct PlacedEntry {
     journal::FeedId feed;
     std::uint32_t seq = 0;
-    keys::Bytes bytes;
+    keys::SharedBytes bytes;
     bool operator==(const PlacedEntry&) const = default;
 };
 

@@ -11,6 +11,17 @@ Decoded decode(const FeedId& feed, std::uint32_t seq, const KeptEntry& kept)
     return {{feed, seq, kept.link.hash}, parts.value().context, kept.kind, std::move(payload).value(), kept.link};
 }
 
+Decoded decodeWithoutPayload(const FeedId& feed, std::uint32_t seq, const KeptEntry& kept)
+{
+    const auto parts = takeApart(kept.bytes);
+    return {{feed, seq, kept.link.hash}, parts.value().context, kept.kind, Unread{}, kept.link};
+}
+
+Checked<Statement> statementIn(const KeptEntry& attestation)
+{
+    return decodeStatement(statementBytes(takeApart(attestation.bytes).value().payload));
+}
+
 std::function<bool(std::uint16_t)> ofKind(std::initializer_list<Kind> kinds)
 {
     return [wanted = std::vector<Kind>(kinds)](std::uint16_t kind) {

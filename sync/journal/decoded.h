@@ -1,6 +1,7 @@
 #pragma once
 
 #include "sync/journal/feed.h"
+#include "sync/journal/statement.h"
 
 #include <functional>
 #include <initializer_list>
@@ -18,6 +19,11 @@ struct Decoded {
 
 /// `kept` is an entry of `feed` at `seq`.
 Decoded decode(const FeedId& feed, std::uint32_t seq, const KeptEntry& kept);
+
+/// The statement of a kept attestation, without a copy of its bytes.
+Checked<Statement> statementIn(const KeptEntry& attestation);
+/// As decode, without the payload.
+Decoded decodeWithoutPayload(const FeedId& feed, std::uint32_t seq, const KeptEntry& kept);
 
 /// Accepts these kinds and no other.
 std::function<bool(std::uint16_t)> ofKind(std::initializer_list<Kind> kinds);

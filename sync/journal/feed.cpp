@@ -160,10 +160,11 @@ std::vector<ForkEvidence> Feed::evidence() const
 
 /// The steps of apply(), which alone may change a feed.
 struct FeedFold {
+    Feed& feed;
     const keys::VerifyKey& program;
     const Offer& offer;
     keys::UsableKeys* usable; ///< null: the entry was verified before
-    Applied result;
+    Outcome result;
     Cursor only;                 ///< the one place in a feed that has no fork
     std::vector<Cursor> several; ///< the places in one that has
 
@@ -196,7 +197,7 @@ struct FeedFold {
         const bool trustPlace = verifiedBefore() && cursors.size() == 1;
         const auto fitting = std::find_if(cursors.begin(), cursors.end(), [&](const Cursor& cursor) {
             result.link = linkAfter(cursor, parts.value());
-            return trustPlace || verifyHead(result.feed.id(), offer.seq, result.link);
+            return trustPlace || verifyHead(feed.id(), offer.seq, result.link);
         });
         if (fitting == cursors.end()) {
             result.reason = Reason::BadSignature;
@@ -206,7 +207,7 @@ struct FeedFold {
         // An attestation or evidence inside is checked once the device's own signature is known to hold.
         const Reason fault = verifiedBefore()
                                  ? Reason::None
-                                 : placeFault(program, result.feed.id(), parts.value().kind, payload.value(), *usable);
+                                 : placeFault(program, feed.id(), parts.value().kind, payload.value(), *usable);
         if (fault != Reason::None) {
             result.reason = fault;
             result.link = {};
@@ -217,7 +218,7 @@ struct FeedFold {
 
     std::span<const Cursor> places()
     {
-        Segment& trunk = result.feed.m_trunk;
+        Segment& trunk = feed.m_trunk;
         const auto fits = [&](const Cursor& cursor) { return !offer.after || cursor.previous == *offer.after; };
         if (offer.seq == 0 || trunk.branches.empty()) {
             if (offer.seq > trunk.entries.size()) {
@@ -246,50 +247,44 @@ struct FeedFold {
 
     [[nodiscard]] Link linkAfter(const Cursor& cursor, const EntryParts& parts) const
     {
-        return {entryHash(program, {result.feed.id(), offer.seq, cursor.previous}, parts.body), parts.signature};
+        return {entryHash(program, {feed.id(), offer.seq, cursor.previous}, parts.body), parts.signature};
     }
 
     void take(const Cursor& cursor, std::uint16_t kind)
     {
         eachFollower(cursor, [&](const KeptEntry& entry) {
-            result.evidence = evidence(result.feed.id(), offer.seq, entry.link, result.link);
+            result.evidence = evidence(feed.id(), offer.seq, entry.link, result.link);
         });
-        KeptEntry kept{{offer.entry.begin(), offer.entry.end()}, result.link, kind};
-        if (insert(cursor, std::move(kept))) {
+        keys::SharedBytes bytes = offer.shared == nullptr ? keys::SharedBytes::copyOf(offer.entry) : *offer.shared;
+        if (insert(cursor, {std::move(bytes), result.link, kind})) {
             result.verdict = Verdict::Taken;
             return;
         }
-        prune(result.feed.m_trunk, 0);
+        prune(feed.m_trunk, 0);
         result.verdict = Verdict::Forked;
-        result.reason = result.feed.holds(offer.seq, result.link) ? Reason::RecordForked : Reason::BranchNotKept;
+        result.reason = feed.holds(offer.seq, result.link) ? Reason::RecordForked : Reason::BranchNotKept;
     }
 };
-
-namespace {
-
-Applied fold(Feed&& feed, const keys::VerifyKey& program, const Offer& offer, keys::UsableKeys* usable)
-{
-    FeedFold fold{program, offer, usable, {std::move(feed), Verdict::Refused, Reason::None, {}, std::nullopt}, {}, {}};
-    fold.run();
-    return std::move(fold.result);
-}
-
-} // namespace
 
 Applied apply(Feed feed, const keys::VerifyKey& program, const Offer& offer)
 {
     keys::UsableKeys usable;
-    return fold(std::move(feed), program, offer, &usable);
+    Outcome outcome = applyTo(feed, program, offer, usable);
+    return {std::move(outcome), std::move(feed)};
 }
 
-Applied apply(Feed feed, const keys::VerifyKey& program, const Offer& offer, keys::UsableKeys& usable)
+Outcome applyTo(Feed& feed, const keys::VerifyKey& program, const Offer& offer, keys::UsableKeys& usable)
 {
-    return fold(std::move(feed), program, offer, &usable);
+    FeedFold fold{feed, program, offer, &usable, {}, {}, {}};
+    fold.run();
+    return std::move(fold.result);
 }
 
-Applied applyKept(Feed feed, const keys::VerifyKey& program, const Offer& offer)
+Outcome applyKeptTo(Feed& feed, const keys::VerifyKey& program, const Offer& offer)
 {
-    return fold(std::move(feed), program, offer, nullptr);
+    FeedFold fold{feed, program, offer, nullptr, {}, {}, {}};
+    fold.run();
+    return std::move(fold.result);
 }
 
 } // namespace peelpack::journal

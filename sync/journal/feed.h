@@ -2,6 +2,7 @@
 
 #include "sync/journal/entry.h"
 #include "sync/journal/fork.h"
+#include "sync/keys/shared_bytes.h"
 
 #include <functional>
 #include <optional>
@@ -11,7 +12,7 @@ namespace peelpack::journal {
 
 /// One entry as it is kept: the bytes that were signed, and what the next one builds on.
 struct KeptEntry {
-    keys::Bytes bytes;
+    keys::SharedBytes bytes;
     Link link;
     std::uint16_t kind = 0; ///< what the bytes say
 };
@@ -71,25 +72,31 @@ struct Offer {
     keys::ByteView entry;
     /// The link of its predecessor where that is known (the entry before it in the same run); empty: any that is held.
     std::optional<Link> after;
+    /// The same bytes where they may be kept as they are; null: they are copied.
+    const keys::SharedBytes* shared = nullptr;
 };
 
-struct Applied {
-    Feed feed;
+/// What became of an entry.
+struct Outcome {
     Verdict verdict = Verdict::Refused;
     Reason reason = Reason::None;
     Link link;                            ///< of the entry, when it is Taken, Known or Forked
     std::optional<ForkEvidence> evidence; ///< when Forked
 };
 
+struct Applied : Outcome {
+    Feed feed;
+};
+
 /// The fold: state = apply(state, entry). Pure; checks size, form, chain, signature, in this order. On Gap and Refused
 /// the feed is unchanged. Verdicts: Taken, Known, Gap, Refused, Forked. Authority is judged later (trust/authority.h).
 Applied apply(Feed feed, const keys::VerifyKey& program, const Offer& offer);
-/// The same for one entry of many, whose signers' keys are remembered.
-Applied apply(Feed feed, const keys::VerifyKey& program, const Offer& offer, keys::UsableKeys& usable);
+/// The same for one entry of many, whose signers' keys are remembered; the feed is changed in its place.
+Outcome applyTo(Feed& feed, const keys::VerifyKey& program, const Offer& offer, keys::UsableKeys& usable);
 
 /// The fold over entries that this installation verified before and kept where nobody else can write: size, form of the
 /// body and chain, and no signature unless the place would be doubtful without it. A payload is looked at only where an
 /// older build may have kept it unread. The caller compares the heads that come out with those it kept.
-Applied applyKept(Feed feed, const keys::VerifyKey& program, const Offer& offer);
+Outcome applyKeptTo(Feed& feed, const keys::VerifyKey& program, const Offer& offer);
 
 } // namespace peelpack::journal

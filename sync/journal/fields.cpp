@@ -1,8 +1,29 @@
 #include "sync/journal/fields.h"
 
 #include <algorithm>
+#include <cstring>
 
 namespace peelpack::journal {
+namespace {
+
+/// True only if the text has nothing but printable ASCII, eight characters looked at together. False says nothing.
+bool isPlain(std::string_view text)
+{
+    constexpr std::uint64_t ones = 0x0101010101010101;
+    constexpr std::uint64_t tops = 0x80 * ones;
+    constexpr std::uint64_t spaces = 0x20 * ones;
+    constexpr std::uint64_t erases = 0x7F * ones;
+    std::uint64_t odd = 0;
+    for (std::size_t at = 0; at < text.size(); at += sizeof(std::uint64_t)) {
+        std::uint64_t word = spaces;
+        std::memcpy(&word, text.data() + at, std::min(sizeof(word), text.size() - at));
+        // The top bit of a byte is set where it was set before, the byte is below a space, or it is an erase.
+        odd |= word | (word - spaces) | ((word ^ erases) - ones);
+    }
+    return (odd & tops) == 0;
+}
+
+} // namespace
 
 Reason textFault(std::string_view value, std::size_t mostCharacters, bool required)
 {
@@ -12,6 +33,9 @@ Reason textFault(std::string_view value, std::size_t mostCharacters, bool requir
     constexpr unsigned char erase = 0x7F;
     if (value.empty()) {
         return required ? Reason::TextMissing : Reason::None;
+    }
+    if (isPlain(value)) {
+        return value.size() > mostCharacters ? Reason::TextTooLong : Reason::None;
     }
     std::size_t characters = 0;
     bool control = false;

@@ -163,6 +163,13 @@ Checked<Payload> readPayload(std::uint16_t kind, keys::ByteView bytes)
     return withKind(kind, read, Checked<Payload>(Payload(Unread{})));
 }
 
+keys::ByteView statementBytes(keys::ByteView attestation)
+{
+    InputArchive archive(attestation);
+    const std::uint64_t size = archive.count(mostStatementBytes);
+    return archive.view(static_cast<std::size_t>(size));
+}
+
 Checked<keys::Bytes> encode(const Payload& payload)
 {
     return std::visit(

@@ -27,6 +27,9 @@ Checked<Payload> decodePayload(std::uint16_t kind, keys::ByteView bytes);
 /// From bytes that decodePayload accepted before: the same bounds, and no second look at what fields say together.
 Checked<Payload> readPayload(std::uint16_t kind, keys::ByteView bytes);
 
+/// Where the statement lies in an attestation's bytes; empty when they are not of that form.
+keys::ByteView statementBytes(keys::ByteView attestation);
+
 bool isKnown(std::uint16_t kind);
 /// One of the instructors' actions on a sheet, which share an Act.
 bool isAct(std::uint16_t kind);

@@ -3,7 +3,9 @@
 #include "sync/keys/bytes.h"
 
 #include <algorithm>
+#include <bit>
 #include <concepts>
+#include <cstring>
 #include <type_traits>
 
 namespace peelpack::keys {
@@ -12,6 +14,9 @@ namespace peelpack::keys {
 template <std::integral T>
 std::array<std::uint8_t, sizeof(T)> littleEndian(T value)
 {
+    if constexpr (std::endian::native == std::endian::little) {
+        return std::bit_cast<std::array<std::uint8_t, sizeof(T)>>(value);
+    }
     std::array<std::uint8_t, sizeof(T)> bytes{};
     auto rest = static_cast<std::uint64_t>(static_cast<std::make_unsigned_t<T>>(value));
     for (auto& byte : bytes) {
@@ -34,11 +39,17 @@ public:
         if (bytes.empty()) {
             return T{};
         }
-        std::uint64_t value = 0;
-        for (std::size_t i = 0; i < sizeof(T); ++i) {
-            value |= static_cast<std::uint64_t>(bytes[i]) << (8U * i);
+        if constexpr (std::endian::native == std::endian::little) {
+            T value{};
+            std::memcpy(&value, bytes.data(), sizeof(T));
+            return value;
+        } else {
+            std::uint64_t value = 0;
+            for (std::size_t i = 0; i < sizeof(T); ++i) {
+                value |= static_cast<std::uint64_t>(bytes[i]) << (8U * i);
+            }
+            return static_cast<T>(static_cast<std::make_unsigned_t<T>>(value));
         }
-        return static_cast<T>(static_cast<std::make_unsigned_t<T>>(value));
     }
 
     template <class Fixed>

@@ -57,18 +57,10 @@ bool decrypt(std::span<std::uint8_t> plain, ByteView key, ByteView nonce, ByteVi
 
 } // namespace
 
-bool aeadOpenInto(Bytes& plain, ByteView key, ByteView nonce, ByteView associated, ByteView sealed)
+bool aeadOpenInto(std::span<std::uint8_t> plain, ByteView key, ByteView nonce, ByteView associated, ByteView sealed)
 {
-    plain.clear();
-    if (key.size() != aeadKeyBytes || nonce.size() != aeadNonceBytes || sealed.size() < aeadTagBytes) {
-        return false;
-    }
-    plain.resize(sealed.size() - aeadTagBytes);
-    if (!decrypt(plain, key, nonce, associated, sealed)) {
-        plain.clear();
-        return false;
-    }
-    return true;
+    return key.size() == aeadKeyBytes && nonce.size() == aeadNonceBytes &&
+           sealed.size() == plain.size() + aeadTagBytes && decrypt(plain, key, nonce, associated, sealed);
 }
 
 base::Result<Secret> aeadOpen(ByteView key, ByteView nonce, ByteView associated, ByteView sealed)

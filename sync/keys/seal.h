@@ -36,7 +36,9 @@ inline constexpr std::size_t aeadTagBytes = 16;
 base::Result<Bytes> aeadSeal(ByteView key, ByteView nonce, ByteView associated, ByteView plain);
 /// BadValue for a wrong length of key or nonce; BadInput when the tag does not fit.
 base::Result<Secret> aeadOpen(ByteView key, ByteView nonce, ByteView associated, ByteView sealed);
-/// The same into ordinary memory, for what is not a key. False: nothing was opened, and `plain` is empty.
-[[nodiscard]] bool aeadOpenInto(Bytes& plain, ByteView key, ByteView nonce, ByteView associated, ByteView sealed);
+/// The same into ordinary memory, for what is not a key: `plain` has as many bytes as `sealed` without its tag. False:
+/// nothing was opened, and what `plain` holds is not defined.
+[[nodiscard]] bool aeadOpenInto(std::span<std::uint8_t> plain, ByteView key, ByteView nonce, ByteView associated,
+                                ByteView sealed);
 
 } // namespace peelpack::keys

@@ -4,6 +4,7 @@
 
 #include <algorithm>
 #include <cassert>
+#include <iterator>
 #include <set>
 
 namespace peelpack::merge {
@@ -78,7 +79,14 @@ struct LedgerFold {
         return Reason::None;
     }
 
-    void takeRun(const Run& run)
+    static journal::Offer offered(std::uint32_t seq, keys::ByteView entry) { return {seq, entry, {}, nullptr}; }
+    static journal::Offer offered(std::uint32_t seq, const keys::SharedBytes& entry)
+    {
+        return {seq, entry, {}, &entry};
+    }
+
+    template <class AnyRun>
+    void takeRun(const AnyRun& run)
     {
         if (run.entries.empty()) {
             return;
@@ -88,11 +96,11 @@ struct LedgerFold {
         for (std::size_t i = 0; i < run.entries.size(); ++i) {
             const auto seq = static_cast<std::uint32_t>(run.from + i);
             keys::readSoon(run.entries[std::min(i + entriesAhead, run.entries.size() - 1)]);
-            const journal::Offer offer{seq, run.entries[i], after};
-            journal::Applied applied = verifiedBefore
-                                           ? journal::applyKept(std::move(place->second), ledger.m_program, offer)
-                                           : journal::apply(std::move(place->second), ledger.m_program, offer, usable);
-            place->second = std::move(applied.feed);
+            journal::Offer offer = offered(seq, run.entries[i]);
+            offer.after = after;
+            const journal::Outcome applied = verifiedBefore
+                                                 ? journal::applyKeptTo(place->second, ledger.m_program, offer)
+                                                 : journal::applyTo(place->second, ledger.m_program, offer, usable);
             if (!kept) {
                 after = applied.link;
             }
@@ -183,12 +191,12 @@ journal::Checked<Taken> take(Ledger ledger, const Batch& batch)
 namespace {
 
 /// Takes the runs until no more of them fits: what a repair brought later stands behind what it makes fit.
-void takeKept(LedgerFold& fold, const std::vector<Run>& runs)
+void takeKept(LedgerFold& fold, const std::vector<KeptRun>& runs)
 {
     for (bool again = true; again;) {
         const std::size_t before = fold.report.taken;
         fold.report.findings.clear();
-        for (const Run& run : runs) {
+        for (const KeptRun& run : runs) {
             fold.takeRun(run);
         }
         // Also a branch that is no longer kept is forked.
@@ -201,6 +209,17 @@ void takeKept(LedgerFold& fold, const std::vector<Run>& runs)
 
 journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Batch& kept)
 {
+    Kept copies{kept.certificates, {}};
+    for (const Run& run : kept.runs) {
+        copies.runs.push_back({run.feed, run.from, {}});
+        std::transform(run.entries.begin(), run.entries.end(), std::back_inserter(copies.runs.back().entries),
+                       keys::SharedBytes::copyOf);
+    }
+    return reopen(program, copies);
+}
+
+journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Kept& kept)
+{
     LedgerFold fold{Ledger(program), {}, true, true};
     if (const Reason reason = fold.takeCertificates(kept.certificates); reason != Reason::None) {
         return reason;
@@ -210,8 +229,8 @@ journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Batch& k
     // Where an entry is missing, what follows it may have been placed behind another: there the signatures decide.
     const std::set<FeedId> doubtful = fold.forgetDoubtful();
     if (!doubtful.empty()) {
-        std::vector<Run> again = kept.runs;
-        std::erase_if(again, [&](const Run& run) { return !doubtful.contains(run.feed); });
+        std::vector<KeptRun> again = kept.runs;
+        std::erase_if(again, [&](const KeptRun& run) { return !doubtful.contains(run.feed); });
         std::erase_if(unfit, [&](const Finding& finding) { return doubtful.contains(finding.feed); });
         fold.verifiedBefore = false;
         takeKept(fold, again);
@@ -223,7 +242,7 @@ journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Batch& k
 void append(Ledger& ledger, const journal::Place& place, const journal::SignedEntry& entry)
 {
     LedgerFold fold{std::move(ledger), {}, true, true};
-    fold.takeRun({place.feed, place.seq, {entry.bytes}});
+    fold.takeRun(Run{place.feed, place.seq, {entry.bytes}});
     assert(fold.report.taken == 1 && fold.report.findings.empty());
     ledger = std::move(fold.ledger);
 }

@@ -26,6 +26,13 @@ struct Run {
     std::vector<keys::ByteView> entries;
 };
 
+/// The same of entries that stay where they are, for as long as the ledger that is made from them.
+struct KeptRun {
+    journal::FeedId feed;
+    std::uint32_t from = 0;
+    std::vector<keys::SharedBytes> entries;
+};
+
 /// What one volume brings (parcel/volume.h reads and writes it), lent.
 struct Batch {
     std::vector<keys::ByteView> certificates;
@@ -91,6 +98,12 @@ struct Taken {
 /// whole cannot be used, and the ledger stays as it is.
 journal::Checked<Taken> take(Ledger ledger, const Batch& batch);
 
+/// What an installation has kept, in the order in which it came.
+struct Kept {
+    std::vector<keys::ByteView> certificates; ///< lent
+    std::vector<KeptRun> runs;
+};
+
 struct Reopened {
     Ledger ledger;
     std::vector<Finding> unfit; ///< what does not follow what is here: something before it is missing or damaged
@@ -98,8 +111,10 @@ struct Reopened {
 
 /// The ledger again from entries that were verified when they came in, and that this installation kept where nobody
 /// else can write, in the order in which they came: costs the chain and the signature of each feed's last entry; all
-/// signatures of a feed only where that one does not fit. Whoever keeps them answers for all of them being there. The
-/// batch's heads are not looked at. Reason: a certificate is damaged.
+/// signatures of a feed only where that one does not fit. Whoever keeps them answers for all of them being there.
+/// Reason: a certificate is damaged.
+journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Kept& kept);
+/// The same from entries that are lent, which are copied. Heads are not looked at.
 journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Batch& kept);
 
 /// Adds an entry that this device has just written and signed at next() of its feed. Only for a feed that has no fork.

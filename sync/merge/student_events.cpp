@@ -198,13 +198,17 @@ public:
         }
         m_result.events.reserve(most);
         for (const journal::Feed* feed : inOrder(m_authority, std::move(feeds))) {
-            m_writer = m_authority.holder(feed->id().device);
+            m_view = m_authority.viewOf(feed->id());
             feed->eachSegment([&](std::uint32_t from, const journal::Segment& segment) {
                 for (std::uint32_t i = 0; i < segment.entries.size(); ++i) {
                     const std::size_t soon = std::min<std::size_t>(i + entriesAhead, segment.entries.size() - 1);
                     keys::readSoon(segment.entries[soon].bytes);
-                    if (isAboutSheet(segment.entries[i].kind)) {
-                        take(journal::decode(feed->id(), from + i, segment.entries[i]));
+                    const journal::KeptEntry& kept = segment.entries[i];
+                    if (kept.kind == static_cast<std::uint16_t>(Kind::Attestation)) {
+                        takeAttestation(journal::decodeWithoutPayload(feed->id(), from + i, kept),
+                                        journal::statementIn(kept));
+                    } else if (isAboutSheet(kept.kind)) {
+                        take(journal::decode(feed->id(), from + i, kept));
                     }
                 }
             });
@@ -219,48 +223,42 @@ private:
         Judgment judgment;
     };
 
-    void take(journal::Decoded entry)
+    void take(journal::Decoded&& entry)
     {
-        if (journal::isAct(entry.kind)) {
-            const Judgment judgment = m_authority.judge(entry);
-            if (judgment.standing == Judgment::Standing::Counts) {
-                auto& actions = m_actions[journal::actOf(entry.payload)->sheet];
-                actions.push_back({std::move(entry), m_writer->role, m_writer->person, m_writer->epoch});
-            } else {
-                m_otherActs.push_back({std::move(entry), judgment});
-            }
-        } else if (auto* attestation = std::get_if<journal::Attestation>(&entry.payload)) {
-            takeAttestation(entry, *attestation);
-        } else {
-            record::Event event = eventOf(entry, m_writer, m_authority.judge(entry));
+        const Judgment judgment = m_authority.judge(entry, m_view);
+        if (!journal::isAct(entry.kind)) {
+            record::Event& event = addEvent(entry, m_view.writer, judgment);
             std::visit(StudentContent{event}, entry.payload);
-            m_result.events.push_back(std::move(event));
+        } else if (judgment.standing == Judgment::Standing::Counts) {
+            auto& actions = m_actions[journal::actOf(entry.payload)->sheet];
+            const trust::Holder& writer = *m_view.writer;
+            actions.push_back({std::move(entry), writer.role, writer.person, writer.epoch});
+        } else {
+            m_otherActs.push_back({std::move(entry), judgment});
         }
     }
 
-    void takeAttestation(const journal::Decoded& entry, const journal::Attestation& attestation)
+    void takeAttestation(const journal::Decoded& entry, journal::Checked<journal::Statement>&& read)
     {
-        auto statement = journal::decodeStatement(attestation.statement);
-        if (!statement) {
+        if (!read) {
             return; // does not happen: such an entry is refused when it is brought
         }
-        const journal::Statement& read = statement.value();
-        record::Event event = eventOf(entry, m_writer, m_authority.judge(entry, read));
-        event.sheet = idOf(read.sheet);
-        const sheet::Strength strength = m_authority.strengthOf(read);
-        const std::optional<keys::Id> person = m_authority.personOf(read.signer);
-        record::Attested attested = attestedOf(std::move(statement).value());
+        journal::Statement statement = std::move(read).value();
+        const sheet::Strength strength = m_authority.strengthOf(statement);
+        const std::optional<keys::Id> person = m_authority.personOf(statement.signer);
+        const Judgment judgment = m_authority.judge(entry, m_view, statement, strength);
+        record::Event& event = addEvent(entry, m_view.writer, judgment);
+        event.sheet = idOf(statement.sheet);
+        auto& attested = event.what.emplace<record::Attested>(attestedOf(std::move(statement)));
         attested.strength = strength;
         if (person) {
             attested.person = idOf(*person);
         }
-        event.what = std::move(attested);
-        m_result.events.push_back(std::move(event));
     }
 
-    static record::Event eventOf(const journal::Decoded& entry, const trust::Holder* writer, const Judgment& judgment)
+    record::Event& addEvent(const journal::Decoded& entry, const trust::Holder* writer, const Judgment& judgment)
     {
-        record::Event event;
+        record::Event& event = m_result.events.emplace_back();
         event.entry = hashOf(entry.position.hash);
         event.writer = writerOf(writer);
         event.claimed = timeOf(entry.context.time);
@@ -289,16 +287,15 @@ private:
     void addAct(journal::Decoded entry, const Judgment& judgment, bool inForce)
     {
         const journal::Act& said = *journal::actOf(entry.payload);
-        record::Event event = eventOf(entry, m_authority.holder(entry.position.feed.device), judgment);
+        record::Event& event = addEvent(entry, m_authority.holder(entry.position.feed.device), judgment);
         event.sheet = idOf(said.sheet);
         record::Act act{hashOf(said.standsOn), hashOf(said.about), said.reason, inForce, {}};
         act.decision = std::visit(DecisionContent{}, entry.payload);
         event.what = std::move(act);
-        m_result.events.push_back(std::move(event));
     }
 
     const trust::Authority& m_authority;
-    const trust::Holder* m_writer = nullptr; // of the feed at hand
+    trust::Authority::FeedView m_view; // of the feed at hand
     record::StudentEvents m_result;
     std::map<keys::Id, std::vector<Action>> m_actions; // that count, by sheet
     std::vector<JudgedAct> m_otherActs;

@@ -36,9 +36,19 @@ std::uint32_t Authority::limit(const journal::FeedId& feed) const
     return std::min(revokedFrom(feed), forkAt(feed));
 }
 
+Authority::FeedView Authority::viewOf(const journal::FeedId& feed) const
+{
+    return {holder(feed.device), revokedFrom(feed), forkAt(feed)};
+}
+
 Judgment Authority::judge(const journal::Decoded& entry) const
 {
-    if (const auto judged = judgePlace(entry)) {
+    return judge(entry, viewOf(entry.position.feed));
+}
+
+Judgment Authority::judge(const journal::Decoded& entry, const FeedView& view) const
+{
+    if (const auto judged = judgePlace(entry, view)) {
         return *judged;
     }
     const auto* attestation = std::get_if<journal::Attestation>(&entry.payload);
@@ -46,20 +56,20 @@ Judgment Authority::judge(const journal::Decoded& entry) const
         return {};
     }
     const auto statement = journal::decodeStatement(attestation->statement);
-    return statement ? judgeSigner(entry.position, statement.value())
+    return statement ? judgeSigner(entry.position, statement.value(), strengthOf(statement.value()))
                      : Judgment{Standing::Aside, Reason::UnknownSigner};
 }
 
-Judgment Authority::judge(const journal::Decoded& entry, const journal::Statement& statement) const
+Judgment Authority::judge(const journal::Decoded& entry, const FeedView& view, const journal::Statement& statement,
+                          sheet::Strength strength) const
 {
-    const auto judged = judgePlace(entry);
-    return judged ? *judged : judgeSigner(entry.position, statement);
+    const auto judged = judgePlace(entry, view);
+    return judged ? *judged : judgeSigner(entry.position, statement, strength);
 }
 
-std::optional<Judgment> Authority::judgePlace(const journal::Decoded& entry) const
+std::optional<Judgment> Authority::judgePlace(const journal::Decoded& entry, const FeedView& view) const
 {
-    const journal::FeedId& feed = entry.position.feed;
-    const Holder* writer = holder(feed.device);
+    const Holder* writer = view.writer;
     if (writer == nullptr) {
         return Judgment{Standing::Aside, Reason::NoGrant};
     }
@@ -69,7 +79,7 @@ std::optional<Judgment> Authority::judgePlace(const journal::Decoded& entry) con
     if (!mayWrite(writer->role, entry.kind)) {
         return Judgment{Standing::Refused, Reason::RoleMayNotWrite};
     }
-    if (writer->role == Role::Student && writer->person != feed.stream) {
+    if (writer->role == Role::Student && writer->person != entry.position.feed.stream) {
         return Judgment{Standing::Refused, Reason::NotTheirStudent};
     }
     if (const auto denied = m_denied.find(entry.position); denied != m_denied.end()) {
@@ -78,18 +88,19 @@ std::optional<Judgment> Authority::judgePlace(const journal::Decoded& entry) con
     if (m_admitted.contains(entry.position)) {
         return Judgment{};
     }
-    if (entry.position.seq >= revokedFrom(feed)) {
+    if (entry.position.seq >= view.revokedFrom) {
         return Judgment{Standing::Aside, Reason::Revoked};
     }
-    if (entry.position.seq >= forkAt(feed)) {
+    if (entry.position.seq >= view.forkAt) {
         return Judgment{Standing::Aside, Reason::PastFork};
     }
     return std::nullopt;
 }
 
-Judgment Authority::judgeSigner(const journal::Position& entry, const journal::Statement& statement) const
+Judgment Authority::judgeSigner(const journal::Position& entry, const journal::Statement& statement,
+                                sheet::Strength strength) const
 {
-    if (strengthOf(statement) == sheet::Strength::None) {
+    if (strength == sheet::Strength::None) {
         return {Standing::Aside, Reason::UnknownSigner};
     }
     const journal::Signer& signer = statement.signer;

@@ -53,10 +53,21 @@ public:
     [[nodiscard]] const Holder* holder(const keys::VerifyKey& device) const;
     [[nodiscard]] const std::map<keys::VerifyKey, Holder>& holders() const { return m_holders; }
 
+    /// What is the same for all entries of one feed, looked up once.
+    struct FeedView {
+        const Holder* writer = nullptr; ///< null when nobody with authority granted the device anything
+        std::uint32_t revokedFrom = 0;
+        std::uint32_t forkAt = 0;
+    };
+    [[nodiscard]] FeedView viewOf(const journal::FeedId& feed) const;
+
     /// Whether an entry counts, from the place it stands and what it says.
     [[nodiscard]] Judgment judge(const journal::Decoded& entry) const;
-    /// The same for an attestation whose statement the caller has read.
-    [[nodiscard]] Judgment judge(const journal::Decoded& entry, const journal::Statement& statement) const;
+    /// The same with the view of the entry's feed.
+    [[nodiscard]] Judgment judge(const journal::Decoded& entry, const FeedView& view) const;
+    /// The same for an attestation whose statement the caller has read, and its strength; its payload is not looked at.
+    [[nodiscard]] Judgment judge(const journal::Decoded& entry, const FeedView& view,
+                                 const journal::Statement& statement, sheet::Strength strength) const;
 
     /// Entries of the feed below this position are neither revoked nor past a fork.
     [[nodiscard]] std::uint32_t limit(const journal::FeedId& feed) const;
@@ -86,8 +97,9 @@ private:
 
     [[nodiscard]] std::uint32_t forkAt(const journal::FeedId& feed) const;
     /// Empty when nothing but the signer of an attestation is left to judge.
-    [[nodiscard]] std::optional<Judgment> judgePlace(const journal::Decoded& entry) const;
-    [[nodiscard]] Judgment judgeSigner(const journal::Position& entry, const journal::Statement& statement) const;
+    [[nodiscard]] std::optional<Judgment> judgePlace(const journal::Decoded& entry, const FeedView& view) const;
+    [[nodiscard]] Judgment judgeSigner(const journal::Position& entry, const journal::Statement& statement,
+                                       sheet::Strength strength) const;
     [[nodiscard]] bool receiptedBefore(const journal::Position& entry, const SignerRevocation& revocation) const;
 
     keys::Id m_programStream;

@@ -22,7 +22,7 @@ std::vector<std::vector<PlainRow>> plainRows(const std::vector<vault::Change>& c
         result.emplace_back();
         for (const vault::PlacedEntry& entry : change.entries) {
             const auto feed = numbers.try_emplace(entry.feed, static_cast<std::int64_t>(numbers.size()) + 1).first;
-            result.back().push_back({++number, feed->second, entry.seq, entry.bytes});
+            result.back().push_back({++number, feed->second, entry.seq, entry.bytes.toBytes()});
         }
     }
     return result;

@@ -131,13 +131,14 @@ TEST_CASE("Folding twice is folding once, and spaces around change nothing", "[t
 
 TEST_CASE("Splitting and listing", "[text]")
 {
+    using Items = std::vector<std::string>;
     CHECK(split("a|b||", '|') == std::vector<std::string_view>{"a", "b", "", ""});
     CHECK(split("", '|') == std::vector<std::string_view>{""});
     CHECK(split("|", '|') == std::vector<std::string_view>{"", ""});
-    CHECK(listed({"a"}, "and") == "a");
-    CHECK(listed({"a", "b"}, "or") == "a or b");
-    CHECK(listed({"a", "b", "c"}, "and") == "a, b and c");
-    CHECK(listed({}, "and").empty());
+    CHECK(listed(Items{"a"}, "and") == "a");
+    CHECK(listed(Items{"a", "b"}, "or") == "a or b");
+    CHECK(listed(Items{"a", "b", "c"}, "and") == "a, b and c");
+    CHECK(listed(Items{}, "and").empty());
     CHECK(counted(1, "case", "cases") == "1 case");
     CHECK(counted(0, "case", "cases") == "0 cases");
     CHECK(counted(2, "case", "cases") == "2 cases");

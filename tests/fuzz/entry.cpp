@@ -59,12 +59,13 @@ void offerSigned(const journal::Feed& feed, const keys::DeviceKey& device, const
     require(applied.verdict == expected || applied.verdict == Verdict::Known, "an entry goes where it fits");
     require(applied.link == written.value().link, "writer and reader agree about the hash");
     require(applied.verdict != Verdict::Forked || journal::holds(*applied.evidence), "evidence of a fork holds");
-    const journal::Applied again = journal::apply(applied.feed, program().id, {seq, bytes, std::nullopt});
-    require(again.verdict == Verdict::Known, "an entry that is held is known");
+    const journal::Applied twice = journal::apply(applied.feed, program().id, {seq, bytes, std::nullopt});
+    require(twice.verdict == Verdict::Known, "an entry that is held is known");
     const journal::KeptEntry* kept = applied.feed.find(seq, applied.link.hash);
     require(kept != nullptr && kept->bytes == bytes, "an entry is kept as it was signed");
     require(journal::decode(feed.id(), seq, *kept).kind == said.kind, "what is kept can be read");
-    const journal::Applied reopened = journal::applyKept(feed, program().id, {seq, bytes, std::nullopt});
+    journal::Feed again = feed;
+    const journal::Outcome reopened = journal::applyKeptTo(again, program().id, {seq, bytes, std::nullopt});
     require(reopened.link == applied.link && reopened.verdict == applied.verdict, "what was kept opens as it was");
 }
 

@@ -174,7 +174,7 @@ void writeVolumes(const std::filesystem::path& root, const std::filesystem::path
 
     // One entry in six ways: the target makes the signatures, with nonces from what stands in their place.
     merge::Batch again;
-    const keys::Bytes& one = known.ledger.feed(known.studentFeed())->trunk().entries.front().bytes;
+    const keys::Bytes one = known.ledger.feed(known.studentFeed())->trunk().entries.front().bytes.toBytes();
     for (std::uint8_t nonce = 0; nonce < 6; ++nonce) {
         keys::Bytes& bytes = kept.emplace_back(one);
         *(bytes.end() - keys::Signature::size) = nonce;

@@ -105,7 +105,7 @@ TEST_CASE("A row of an older copy of the same vault shows, although it opens", "
         REQUIRE(opened.ok());
         vault::PlacedEntry entry = vault.contents.entries.back();
         entry.seq += 1;
-        entry.bytes.assign(90, fill);
+        entry.bytes = keys::Bytes(90, fill);
         save(*opened.value(), {{}, {entry}, {}, {}, {}});
     };
     appended(1);

@@ -252,7 +252,7 @@ TEST_CASE("Every flipped bit of a feed is located at its entry", "[feed]")
             before = journal::apply(std::move(before), world.program, {i, entries[i].bytes, std::nullopt}).feed;
         }
         for (std::size_t bit = 0; bit < 8 * entries[seq].bytes.size(); ++bit) {
-            keys::Bytes changed = entries[seq].bytes;
+            keys::Bytes changed = entries[seq].bytes.toBytes();
             changed[bit / 8] ^= static_cast<std::uint8_t>(1U << (bit % 8));
             const journal::Applied applied = journal::apply(before, world.program, {seq, changed, std::nullopt});
             if (applied.verdict != Verdict::Refused || applied.feed.count() != seq) {
@@ -284,6 +284,25 @@ TEST_CASE("A kind of a newer version is kept, passed on and not counted; a newer
     keys::Bytes newer = entry.value().bytes;
     newer[0] = 2;
     CHECK(journal::takeApart(newer).reason() == Reason::UnknownVersion);
+}
+
+TEST_CASE("A character that may not be in a text is found wherever it stands", "[feed]")
+{
+    for (std::size_t size = 1; size <= 20; ++size) {
+        for (std::size_t at = 0; at < size; ++at) {
+            for (unsigned byte = 0; byte < 256; ++byte) {
+                std::string text(size, at % 2 == 0 ? ' ' : '~');
+                text[at] = static_cast<char>(byte);
+                const bool good = byte == '\n' || (byte >= ' ' && byte < 0x7F);
+                const Reason expected = good ? Reason::None : Reason::BadText;
+                if (journal::encode(journal::Withdrawn{idOf(1), text}).reason() != expected) {
+                    FAIL("byte " << byte << " at " << at << " of " << size);
+                }
+            }
+        }
+    }
+    CHECK(journal::encode(journal::Withdrawn{idOf(1), std::string(4000, 'x')}).ok());
+    CHECK(journal::encode(journal::Withdrawn{idOf(1), std::string(4001, 'x')}).reason() == Reason::TextTooLong);
 }
 
 TEST_CASE("An owner cannot write what others would refuse", "[feed]")

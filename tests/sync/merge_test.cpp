@@ -382,7 +382,7 @@ TEST_CASE("An entry that is held under another signature is new, and what follow
     journal::Link again = entries[2].link;
     const keys::Bytes seed(keys::SigningKey::seedBytes, 0x31);
     again.signature = signAgain(seed, journal::headStatement(feed, 2, again.hash), {});
-    keys::Bytes branch = entries[2].bytes;
+    keys::Bytes branch = entries[2].bytes.toBytes();
     std::copy(again.signature.bytes.begin(), again.signature.bytes.end(), branch.end() - keys::Signature::size);
     const auto next = write(world, {feed, 3, again}, journal::Withdrawn{idOf(0x51), "Twice."}, world.student);
     const merge::Ledger after = offer(before, {feed, 2, {keys::ByteView(branch), keys::ByteView(next.bytes)}}).ledger;

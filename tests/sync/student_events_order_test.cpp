@@ -229,7 +229,8 @@ TEST_CASE("Judging an attestation with its statement at hand gives the same", "[
                 const auto& attestation = std::get<journal::Attestation>(entry.payload);
                 const auto statement = journal::decodeStatement(attestation.statement);
                 const trust::Judgment judgment = authority.judge(entry);
-                CHECK(authority.judge(entry, statement.value()) == judgment);
+                CHECK(authority.judge(entry, authority.viewOf(entry.position.feed), statement.value(),
+                                      authority.strengthOf(statement.value())) == judgment);
                 (judgment.standing == trust::Judgment::Standing::Counts ? counted : others) += 1;
             });
         }

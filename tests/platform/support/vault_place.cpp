@@ -14,7 +14,7 @@ std::vector<vault::PlacedEntry> placed(const std::vector<merge::Run>& runs)
     for (const merge::Run& run : runs) {
         std::uint32_t seq = run.from;
         for (const keys::ByteView entry : run.entries) {
-            entries.push_back({run.feed, seq++, {entry.begin(), entry.end()}});
+            entries.push_back({run.feed, seq++, keys::SharedBytes::copyOf(entry)});
         }
     }
     return entries;
