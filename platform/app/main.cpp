@@ -63,8 +63,8 @@ int main(int argc, char* argv[])
     camera::DeviceCamera camera;
     share::DialogShare share;
     const app::Places places = app::usualPlaces();
-    shell::Phone phone({places.vaultFile.toStdString(), places.settingsFile, marks, systemTime, random, camera, share,
-                        shelf});
+    shell::Phone phone(
+        {places.vaultFile.toStdString(), places.settingsFile, marks, systemTime, random, camera, share, shelf});
     const app::Window window(phone);
     return window.window() == nullptr ? 3 : QGuiApplication::exec();
 }

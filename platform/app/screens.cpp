@@ -38,7 +38,8 @@ public:
     Painter(student::Shelf& shelf, QString folder)
         : m_marks(m_place.filePath(QStringLiteral("marks")).toStdString()), m_folder(std::move(folder)),
           m_phone({m_place.filePath(QStringLiteral("demo.peelvault")).toStdString(),
-                   m_place.filePath(QStringLiteral("app.ini")), m_marks, afternoon, m_random, m_camera, m_share, shelf}),
+                   m_place.filePath(QStringLiteral("app.ini")), m_marks, afternoon, m_random, m_camera, m_share,
+                   shelf}),
           m_window(m_phone)
     {
     }
@@ -100,10 +101,7 @@ private:
         }
         ++m_count;
     }
-    QObject* part(const char* name)
-    {
-        return m_window.window()->findChild<QObject*>(QString::fromLatin1(name));
-    }
+    QObject* part(const char* name) { return m_window.window()->findChild<QObject*>(QString::fromLatin1(name)); }
     void put(const char* object, const char* property, const QVariant& value)
     {
         QObject* found = part(object);

@@ -54,9 +54,10 @@ void DeviceCamera::start()
     m_parts = std::make_unique<Parts>(device);
     connect(&m_parts->sink, &QVideoSink::videoFrameChanged, this,
             [this](const QVideoFrame& video) { Q_EMIT frame(video.toImage()); });
-    connect(&m_parts->camera, &QCamera::errorOccurred, this,
-            [this](QCamera::Error, const QString&) { Q_EMIT failed(tr("The camera does not start: choose a picture "
-                                                                      "of the code, or type it.")); });
+    connect(&m_parts->camera, &QCamera::errorOccurred, this, [this](QCamera::Error, const QString&) {
+        Q_EMIT failed(tr("The camera does not start: choose a picture "
+                         "of the code, or type it."));
+    });
     m_parts->camera.start();
 }
 

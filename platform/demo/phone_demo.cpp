@@ -134,8 +134,8 @@ private:
         constexpr std::int64_t daysToAnswer = 14;
         session::Session& director = *m_demo.director;
         const std::string name(springStudents.front());
-        const session::OpenInvitation open = need(
-            session::invite(director, name, journal::Role::Student, {"spring-class"}, std::nullopt, daysToAnswer));
+        const session::OpenInvitation open =
+            need(session::invite(director, name, journal::Role::Student, {"spring-class"}, std::nullopt, daysToAnswer));
         const keys::Invitation invitation = need(keys::Invitation::fromCode(open.code));
         auto vault = std::make_unique<vault::MemoryVault>(m_random);
         const keys::InvitationReply reply = need(session::join(*vault, invitation, name));
@@ -163,7 +163,7 @@ private:
         std::vector<DemoCase> cases = casesOf(made.rows, m_firstDay, 0, fewestCases, mostCases);
         std::erase_if(cases, [&](const DemoCase& one) { return one.openOn.days() > today; });
         const std::size_t waiting = cases.size() < 3 ? 0 : cases.size() - 2; // the last two wait for a preceptor
-        const std::size_t kept = cases.size() * 9 / 10;                     // what came after is only on the phone
+        const std::size_t kept = cases.size() * 9 / 10;                      // what came after is only on the phone
         for (std::size_t i = 0; i < cases.size(); ++i) {
             live(cases[i], i >= waiting);
             if (i + 1 == kept) {

@@ -27,8 +27,8 @@ void Pile::setFromRight(bool fromRight)
 void Pile::itemChange(ItemChange change, const ItemChangeData& data)
 {
     if (change == ItemChildAddedChange) {
-        for (const auto signal : {&QQuickItem::implicitHeightChanged, &QQuickItem::implicitWidthChanged,
-                                  &QQuickItem::visibleChanged}) {
+        for (const auto signal :
+             {&QQuickItem::implicitHeightChanged, &QQuickItem::implicitWidthChanged, &QQuickItem::visibleChanged}) {
             connect(data.item, signal, this, &QQuickItem::polish);
         }
         polish();

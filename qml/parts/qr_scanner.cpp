@@ -77,8 +77,9 @@ void QrScanner::readPicture(const QByteArray& file)
     const QImage picture = reader.read();
     const auto bytes = camera::readQr(picture);
     m_problem = bytes ? QString()
-                : picture.isNull() ? tr("This file is no picture.")
-                                   : tr("There is no readable code in this picture: take it again, closer and straight.");
+                : picture.isNull()
+                    ? tr("This file is no picture.")
+                    : tr("There is no readable code in this picture: take it again, closer and straight.");
     Q_EMIT changed();
     if (bytes) {
         Q_EMIT found(*bytes);

@@ -279,7 +279,8 @@ QString HandOver::policy() const
     }
     QString text = tr("What counts here: %1.").arg(words::listed(counted));
     if (!confirmed.isEmpty()) {
-        text += QLatin1Char(' ') + tr("Only once an instructor has confirmed it with you: %1.").arg(words::listed(confirmed));
+        text += QLatin1Char(' ') +
+                tr("Only once an instructor has confirmed it with you: %1.").arg(words::listed(confirmed));
     }
     return text;
 }
@@ -308,8 +309,7 @@ QByteArray HandOver::request() const
         return {};
     }
     const session::Session& session = m_desk.session();
-    const auto request =
-        session::signingRequest(session, {session.person(), session::idOf(record->id), *record});
+    const auto request = session::signingRequest(session, {session.person(), session::idOf(record->id), *record});
     if (!request) {
         return {};
     }
@@ -645,8 +645,7 @@ QString HandOver::end(journal::HandOverCause cause)
     if (m_step != Signed && m_step != Declined) {
         std::vector<journal::Payload> payloads;
         for (const Paper& paper : m_sheets) {
-            payloads.emplace_back(
-                journal::HandOverEnded{paper.marks.sheet, m_began, m_desk.session().now(), 0, cause});
+            payloads.emplace_back(journal::HandOverEnded{paper.marks.sheet, m_began, m_desk.session().now(), 0, cause});
         }
         if (const QString failed = m_desk.write(payloads); !failed.isEmpty()) {
             return failed;

@@ -105,8 +105,8 @@ void Joining::join(const QString& name, const QString& secret, const QString& ag
         m_reply = QByteArray(reinterpret_cast<const char*>(code.data()), static_cast<qsizetype>(code.size()));
         m_digits = words::fromUtf8(keys::comparisonDigits(*m_invitation, reply.value()));
         const keys::Secret text = keys::codeText(keys::CodeSort::Vault, parts.code.view());
-        m_vaultCode = QString::fromLatin1(reinterpret_cast<const char*>(text.view().data()),
-                                          static_cast<qsizetype>(text.size()));
+        m_vaultCode =
+            QString::fromLatin1(reinterpret_cast<const char*>(text.view().data()), static_cast<qsizetype>(text.size()));
         m_vault = std::move(parts.vault);
         Q_EMIT changed();
     });

@@ -9,8 +9,8 @@
 namespace peelpack::shell {
 namespace {
 
-constexpr int frameMs = 40;             // long enough for one frame to say that something goes on
-constexpr int handOverMinutes = 10;     // without a touch: the preceptor has left
+constexpr int frameMs = 40;         // long enough for one frame to say that something goes on
+constexpr int handOverMinutes = 10; // without a touch: the preceptor has left
 constexpr int msInMinute = 60 * 1000;
 
 std::string typed(const QString& secret)
@@ -77,9 +77,9 @@ void Phone::later(const std::function<void()>& work)
 void Phone::unlock(const QString& secret)
 {
     later([this, secret] {
-        auto vault = vault::SqliteVault::open(m_surroundings.vaultFile, keys::bytesOf(typed(secret)),
-                                              m_surroundings.marks, m_surroundings.random,
-                                              m_surroundings.clock().seconds);
+        auto vault =
+            vault::SqliteVault::open(m_surroundings.vaultFile, keys::bytesOf(typed(secret)), m_surroundings.marks,
+                                     m_surroundings.random, m_surroundings.clock().seconds);
         if (!vault) {
             m_error = words::fromUtf8(vault.error().sentence);
             return;
@@ -134,7 +134,8 @@ void Phone::openSession(std::unique_ptr<session::Session> session)
     m_student = std::make_unique<student::StudentPages>(*m_desk);
     m_stage = Open;
     if (const auto begun = preceptor::HandOver::begun(*m_desk)) {
-        notices.append(tr("The phone was with a preceptor when the app ended. What was marked and not signed is gone."));
+        notices.append(
+            tr("The phone was with a preceptor when the app ended. What was marked and not signed is gone."));
         m_givenAway = begun->sheets;
         m_handOver = std::make_unique<preceptor::HandOver>(*m_desk, begun->sheets, begun->at);
         m_stage = HandedOver;
@@ -310,8 +311,8 @@ void Phone::makeVaultCode(const QString& now)
             return;
         }
         const keys::Secret text = keys::codeText(keys::CodeSort::Vault, code.value().view());
-        m_newVaultCode = QString::fromLatin1(reinterpret_cast<const char*>(text.view().data()),
-                                             static_cast<qsizetype>(text.size()));
+        m_newVaultCode =
+            QString::fromLatin1(reinterpret_cast<const char*>(text.view().data()), static_cast<qsizetype>(text.size()));
     });
 }
 

@@ -42,7 +42,8 @@ void Settings::setTextPercent(int percent)
 
 QString Settings::language() const
 {
-    const QString usual = QLocale::system().language() == QLocale::Spanish ? QStringLiteral("es") : QStringLiteral("en");
+    const QString usual =
+        QLocale::system().language() == QLocale::Spanish ? QStringLiteral("es") : QStringLiteral("en");
     const QString set = m_file.value(QStringLiteral("language"), usual).toString();
     return set == QStringLiteral("es") ? set : QStringLiteral("en");
 }

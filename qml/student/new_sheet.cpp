@@ -293,8 +293,7 @@ base::Date NewSheet::date() const
 
 QString NewSheet::day() const
 {
-    return m_draft.daysAgo == 0 ? tr("Today, %1").arg(words::day(date(), m_desk.today()))
-                                : words::longDay(date());
+    return m_draft.daysAgo == 0 ? tr("Today, %1").arg(words::day(date(), m_desk.today())) : words::longDay(date());
 }
 
 QString NewSheet::whenAndWhere() const
@@ -352,8 +351,13 @@ QString NewSheet::save()
     for (const QString& procedure : m_draft.procedures) {
         opened.draft.procedures.push_back(utf8(procedure));
     }
-    opened.draft.head = {date(),       utf8(m_draft.surgeon), utf8(m_draft.site),     utf8(m_draft.room),
-                         minuteOf(m_draft.start), minuteOf(m_draft.end), m_draft.canceled};
+    opened.draft.head = {date(),
+                         utf8(m_draft.surgeon),
+                         utf8(m_draft.site),
+                         utf8(m_draft.room),
+                         minuteOf(m_draft.start),
+                         minuteOf(m_draft.end),
+                         m_draft.canceled};
     std::vector<journal::Payload> payloads{opened};
     if (m_draft.onePathology && opened.draft.procedures.size() > 1) {
         journal::Logged logged{opened.sheet, {}};

@@ -25,8 +25,8 @@ void Parcels::refresh()
     std::optional<record::Time> latest;
     for (const trust::ReceiptRecord& receipt : session.authority().receipts()) {
         const trust::Holder* holder = session.authority().holder(receipt.covered.feed.device);
-        const bool mine = receipt.covered.feed.stream == session.person() && holder != nullptr &&
-                          holder->person == session.person();
+        const bool mine =
+            receipt.covered.feed.stream == session.person() && holder != nullptr && holder->person == session.person();
         if (mine && (!latest || receipt.time.seconds > latest->seconds)) {
             latest = record::Time{receipt.time.seconds, receipt.time.zone};
         }
@@ -74,7 +74,8 @@ void Parcels::takeIn(const QString& name, const QByteArray& bytes)
 {
     m_report.clear();
     m_error.clear();
-    const auto taken = session::takeIn(m_desk.session(), {{name.toStdString(), keys::Bytes(bytes.begin(), bytes.end())}});
+    const auto taken =
+        session::takeIn(m_desk.session(), {{name.toStdString(), keys::Bytes(bytes.begin(), bytes.end())}});
     if (!taken) {
         m_error = words::fromUtf8(taken.error().sentence);
         Q_EMIT changed();
@@ -85,7 +86,8 @@ void Parcels::takeIn(const QString& name, const QByteArray& bytes)
         if (!file.used) {
             m_report.append(tr("Cannot use %1: %2").arg(name, words::fromUtf8(file.whyNot)));
         } else if (file.waits) {
-            m_report.append(tr("Kept: something that came before it is missing. It is tried again with the next file."));
+            m_report.append(
+                tr("Kept: something that came before it is missing. It is tried again with the next file."));
         }
         const auto refused = std::count_if(file.findings.begin(), file.findings.end(), [](const auto& finding) {
             return finding.verdict == journal::Verdict::Refused;
@@ -100,8 +102,9 @@ void Parcels::takeIn(const QString& name, const QByteArray& bytes)
         m_report.append(tr("Nothing new: you have it already."));
     }
     if (report.ownRecordSplit) {
-        m_report.append(tr("This phone's record split, often after a restore. Nothing more is signed with its keys: ask "
-                           "your instructor for a new invitation and join again. What you have stays."));
+        m_report.append(
+            tr("This phone's record split, often after a restore. Nothing more is signed with its keys: ask "
+               "your instructor for a new invitation and join again. What you have stays."));
     }
     m_desk.refresh();
     Q_EMIT changed();

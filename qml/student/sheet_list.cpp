@@ -8,9 +8,9 @@
 namespace peelpack::student {
 namespace {
 
-constexpr std::array standings{record::SheetStanding::Open,      record::SheetStanding::Signed,
-                               record::SheetStanding::Returned,  record::SheetStanding::Initialed,
-                               record::SheetStanding::Amended,   record::SheetStanding::Withdrawn,
+constexpr std::array standings{record::SheetStanding::Open,     record::SheetStanding::Signed,
+                               record::SheetStanding::Returned, record::SheetStanding::Initialed,
+                               record::SheetStanding::Amended,  record::SheetStanding::Withdrawn,
                                record::SheetStanding::Void};
 constexpr std::array outcomes{role::Outcome::First, role::Outcome::Second, role::Outcome::Observed,
                               role::Outcome::Unmarked, role::Outcome::Canceled};

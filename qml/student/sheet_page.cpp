@@ -113,8 +113,8 @@ void SheetPage::refresh()
         }
         m_original = tr("As it was signed: %1; %2.")
                          .arg(words::listed(procedures),
-                              words::of(role::classify(sheet->original->marks.marks,
-                                                       sheet->original->head.canceled, m_desk.roleRules())));
+                              words::of(role::classify(sheet->original->marks.marks, sheet->original->head.canceled,
+                                                       m_desk.roleRules())));
     }
     m_preceptors.clear();
     const session::Directory directory(m_desk.session());
@@ -134,8 +134,8 @@ void SheetPage::readMarks(const record::SheetRecord& sheet)
     std::vector<MarkRow> rows;
     for (const sheet::Skill skill : sheet::allSkills) {
         const sheet::Mark mark = sheet.content.marks.marks.of(skill);
-        MarkRow row{static_cast<int>(skill),          words::of(skill), words::of(mark), {},
-                    sheet::isFirstScrubSkill(skill), false};
+        MarkRow row{
+            static_cast<int>(skill), words::of(skill), words::of(mark), {}, sheet::isFirstScrubSkill(skill), false};
         const std::string& why = sheet.content.marks.reason(skill);
         row.note = words::fromUtf8(why);
         bool asked = false;
@@ -144,12 +144,11 @@ void SheetPage::readMarks(const record::SheetRecord& sheet)
                 continue;
             }
             asked = asked || review.answer == record::Review::Answer::Pending;
-            row.note = review.answer == record::Review::Answer::Pending ? tr("You asked for a review: %1")
+            row.note = review.answer == record::Review::Answer::Pending    ? tr("You asked for a review: %1")
                        : review.answer == record::Review::Answer::Accepted ? tr("Your review was accepted: %1")
                                                                            : tr("Your review was declined: %1");
-            row.note = row.note.arg(words::fromUtf8(review.answer == record::Review::Answer::Pending
-                                                        ? review.asked.reason
-                                                        : review.reason));
+            row.note = row.note.arg(words::fromUtf8(
+                review.answer == record::Review::Answer::Pending ? review.asked.reason : review.reason));
         }
         for (const record::DisputedMark& disputed : sheet.disputed) {
             if (disputed.skill == skill && !disputed.settled) {
@@ -187,8 +186,7 @@ void SheetPage::readPlaces(const record::SheetRecord& sheet, role::Outcome outco
         if (counted != nullptr && counts) {
             const auto candidate = counted->candidateOf(m_desk.shortName(sheet), static_cast<std::uint32_t>(p + 1));
             if (candidate && counted->tally.best.seats[*candidate].counts()) {
-                best = catalogue::categoryAt(
-                    static_cast<std::size_t>(counted->tally.best.seats[*candidate].category));
+                best = catalogue::categoryAt(static_cast<std::size_t>(counted->tally.best.seats[*candidate].category));
             }
         }
         for (const catalogue::Category category : categories) {
@@ -202,8 +200,8 @@ void SheetPage::readPlaces(const record::SheetRecord& sheet, role::Outcome outco
             if (counted != nullptr) {
                 for (std::size_t t = 0; t < counted->set.targets.size(); ++t) {
                     if (counted->set.targets[t].isFirstScrub() != row.outlined) {
-                        row.count += static_cast<int>(
-                            counted->tally.best.targets[t].byCategory[catalogue::indexOf(category)]);
+                        row.count +=
+                            static_cast<int>(counted->tally.best.targets[t].byCategory[catalogue::indexOf(category)]);
                     }
                 }
                 row.words = row.outlined ? tr("%n counted as second scrub", nullptr, row.count)

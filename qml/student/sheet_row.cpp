@@ -40,16 +40,18 @@ QString standingOf(const record::SheetRecord& sheet, const QString& waitingFor)
     QString text;
     switch (sheet.standing) {
     case record::SheetStanding::Open:
-        text = waitingFor.isEmpty() ? words::of(sheet.standing) : say(QT_TRANSLATE_NOOP("SheetRow", "waiting for %1")).arg(waitingFor);
+        text = waitingFor.isEmpty() ? words::of(sheet.standing)
+                                    : say(QT_TRANSLATE_NOOP("SheetRow", "waiting for %1")).arg(waitingFor);
         break;
     case record::SheetStanding::Initialed:
-        text = sheet.initial ? say(QT_TRANSLATE_NOOP("SheetRow", "initialed by %1")).arg(words::fromUtf8(sheet.initial->by.name))
-                             : words::of(sheet.standing);
+        text = sheet.initial
+                   ? say(QT_TRANSLATE_NOOP("SheetRow", "initialed by %1")).arg(words::fromUtf8(sheet.initial->by.name))
+                   : words::of(sheet.standing);
         break;
     case record::SheetStanding::Signed:
-        text = sheet.signers.empty()
-                   ? words::of(sheet.standing)
-                   : say(QT_TRANSLATE_NOOP("SheetRow", "marked by %1")).arg(words::fromUtf8(sheet.signers.front().statement.name));
+        text = sheet.signers.empty() ? words::of(sheet.standing)
+                                     : say(QT_TRANSLATE_NOOP("SheetRow", "marked by %1"))
+                                           .arg(words::fromUtf8(sheet.signers.front().statement.name));
         break;
     default:
         text = words::of(sheet.standing);
@@ -61,12 +63,15 @@ QString standingOf(const record::SheetRecord& sheet, const QString& waitingFor)
 void remarkOn(const record::SheetRecord& sheet, role::Outcome outcome, SheetRow& row)
 {
     if (sheet.returned && !sheet.returned->answered) {
-        row.remark = say(QT_TRANSLATE_NOOP("SheetRow", "Your instructor asks: %1")).arg(words::fromUtf8(sheet.returned->reason));
+        row.remark =
+            say(QT_TRANSLATE_NOOP("SheetRow", "Your instructor asks: %1")).arg(words::fromUtf8(sheet.returned->reason));
         row.grave = true;
     } else if (sheet.unsignedVersion) {
-        row.remark = say(QT_TRANSLATE_NOOP("SheetRow", "You changed it after it was signed: the signed version counts."));
+        row.remark =
+            say(QT_TRANSLATE_NOOP("SheetRow", "You changed it after it was signed: the signed version counts."));
     } else if (sheet.strength == sheet::Strength::Drawn && sheet.standing == record::SheetStanding::Signed) {
-        row.remark = say(QT_TRANSLATE_NOOP("SheetRow", "Drawn signature: it counts once your instructor has confirmed it."));
+        row.remark =
+            say(QT_TRANSLATE_NOOP("SheetRow", "Drawn signature: it counts once your instructor has confirmed it."));
     } else if (sheet.standing == record::SheetStanding::Signed && outcome == role::Outcome::Unmarked) {
         row.remark = say(QT_TRANSLATE_NOOP("SheetRow", "A skill is not marked: ask a preceptor who saw it."));
     } else if (sheet.standing == record::SheetStanding::Open) {

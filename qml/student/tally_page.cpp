@@ -54,12 +54,11 @@ QString nextInWords(const Desk::Counted& counted)
                                 : QCoreApplication::translate("TallyPage", "Second scrub in %1: the next one counts."))
                              .arg(where));
         } else {
-            lines.append((first ? QCoreApplication::translate("TallyPage",
-                                                              "First scrub in %1: it takes %2 of one specialty.")
-                                : QCoreApplication::translate("TallyPage",
-                                                              "Second scrub in %1: it takes %2 of one specialty."))
-                             .arg(where)
-                             .arg(key.first));
+            lines.append(
+                (first ? QCoreApplication::translate("TallyPage", "First scrub in %1: it takes %2 of one specialty.")
+                       : QCoreApplication::translate("TallyPage", "Second scrub in %1: it takes %2 of one specialty."))
+                    .arg(where)
+                    .arg(key.first));
         }
     }
     return lines.join(QLatin1Char('\n'));
@@ -108,11 +107,10 @@ void TallyPage::refresh()
             }
             const tally::Candidate& candidate = tally.candidates[i];
             const auto sheet = byName.find(sheetName(candidate));
-            notCounted.push_back(
-                {sheet == byName.end() ? QString() : words::fromUtf8(sheet->second->id.hex()),
-                 words::day(candidate.sheet->date, m_desk.today()) + QStringLiteral(" · ") +
-                     words::fromUtf8(counted->cases.reading.book.procedureText(candidate.procedure)),
-                 words::fromUtf8(tally::whyNotCounted(set, tally, tally.best, i))});
+            notCounted.push_back({sheet == byName.end() ? QString() : words::fromUtf8(sheet->second->id.hex()),
+                                  words::day(candidate.sheet->date, m_desk.today()) + QStringLiteral(" · ") +
+                                      words::fromUtf8(counted->cases.reading.book.procedureText(candidate.procedure)),
+                                  words::fromUtf8(tally::whyNotCounted(set, tally, tally.best, i))});
         }
         QStringList left;
         if (tally.observed > 0) {

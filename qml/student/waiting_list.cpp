@@ -44,8 +44,8 @@ QString WaitingList::note(const QString& sheet, const QString& preceptor)
     for (auto entry = names.begin(); entry != names.end(); ++entry) {
         kept.insert(entry.key(), entry.value());
     }
-    const QString failed = m_desk.keep(
-        noteName, names.isEmpty() ? QByteArray() : QJsonDocument(kept).toJson(QJsonDocument::Compact));
+    const QString failed =
+        m_desk.keep(noteName, names.isEmpty() ? QByteArray() : QJsonDocument(kept).toJson(QJsonDocument::Compact));
     if (failed.isEmpty()) {
         m_names = names;
         m_desk.refresh();

@@ -251,13 +251,16 @@ QString roleReason(const sheet::Marks& marks, bool canceled, const role::RoleRul
     }
     case role::Outcome::Second: {
         const QStringList no = skillsWith(marks, sheet::Mark::No, true);
-        return no.isEmpty() ? say(QT_TRANSLATE_NOOP("Words", "Not every first-scrub skill is Yes, and a second-scrub skill is."))
-                            : QCoreApplication::translate("Words", "Not first scrub, because these are No: %1. A second-scrub skill is Yes.")
-                                  .arg(listed(no));
+        return no.isEmpty()
+                   ? say(QT_TRANSLATE_NOOP("Words", "Not every first-scrub skill is Yes, and a second-scrub skill is."))
+                   : QCoreApplication::translate(
+                         "Words", "Not first scrub, because these are No: %1. A second-scrub skill is Yes.")
+                         .arg(listed(no));
     }
     case role::Outcome::Observed:
-        return say(QT_TRANSLATE_NOOP("Words", "Not every first-scrub skill is Yes and no second-scrub skill is, so it is "
-                                              "an observation."));
+        return say(QT_TRANSLATE_NOOP("Words",
+                                     "Not every first-scrub skill is Yes and no second-scrub skill is, so it is "
+                                     "an observation."));
     }
     return {};
 }

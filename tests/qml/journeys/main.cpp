@@ -2,8 +2,8 @@
 #include "tests/qml/support/phone_world.h"
 
 #include <QQmlEngine>
-#include <QtQuickTest>
 #include <QtQml/qqmlextensionplugin.h>
+#include <QtQuickTest>
 
 #include <cstdio>
 #include <cstdlib>
@@ -14,8 +14,8 @@ namespace {
 void failOnWarnings(QtMsgType type, const QMessageLogContext&, const QString& message)
 {
     std::fprintf(stderr, "%s\n", qPrintable(message));
-    const bool harmless = message.contains(QLatin1String("propagateSizeHints")) ||
-                          message.contains(QLatin1String("XDG_RUNTIME_DIR"));
+    const bool harmless =
+        message.contains(QLatin1String("propagateSizeHints")) || message.contains(QLatin1String("XDG_RUNTIME_DIR"));
     if (type == QtFatalMsg || (type == QtWarningMsg && !harmless)) {
         std::fprintf(stderr, "A warning ends the test.\n");
         std::fflush(stderr);

@@ -85,12 +85,12 @@ PhoneWorld::~PhoneWorld()
 
 void PhoneWorld::startPhone()
 {
-    m_phone = std::make_unique<shell::Phone>(shell::Surroundings{
-        m_vaultFile, m_folder.filePath(QStringLiteral("app.ini")), m_marks,
-        [this] {
-            return journal::Time{QDateTime::currentSecsSinceEpoch() + m_offset, -300};
-        },
-        m_random, m_camera, m_share, m_shelf});
+    m_phone = std::make_unique<shell::Phone>(
+        shell::Surroundings{m_vaultFile, m_folder.filePath(QStringLiteral("app.ini")), m_marks,
+                            [this] {
+                                return journal::Time{QDateTime::currentSecsSinceEpoch() + m_offset, -300};
+                            },
+                            m_random, m_camera, m_share, m_shelf});
     Q_EMIT phoneChanged();
 }
 
@@ -140,8 +140,8 @@ void PhoneWorld::beginProgram()
 QString PhoneWorld::invitation()
 {
     constexpr std::int64_t days = 14;
-    const session::OpenInvitation open = need(
-        session::invite(*m_director, "Ines Duarte", journal::Role::Student, {"spring-class"}, std::nullopt, days));
+    const session::OpenInvitation open =
+        need(session::invite(*m_director, "Ines Duarte", journal::Role::Student, {"spring-class"}, std::nullopt, days));
     return QString::fromLatin1(arrayOf(open.code).toBase64());
 }
 
@@ -168,14 +168,18 @@ QString PhoneWorld::grant()
 
 void PhoneWorld::setUp()
 {
-    auto made = need(vault::SqliteVault::make(m_vaultFile, vault::SecretKind::Passphrase, keys::bytesOf(secret),
-                                              m_marks, m_random));
+    auto made = need(
+        vault::SqliteVault::make(m_vaultFile, vault::SecretKind::Passphrase, keys::bytesOf(secret), m_marks, m_random));
     const auto invitation =
         need(keys::Invitation::fromCode(bytesOf(QByteArray::fromBase64(this->invitation().toLatin1()))));
     const keys::InvitationReply reply = need(session::join(*made.vault, invitation, "Ines Duarte"));
     need(session::grant(*m_director, reply));
     auto student = need(session::Session::open(
-        std::move(made.vault), [] { return journal::Time{QDateTime::currentSecsSinceEpoch(), -300}; }, m_random));
+        std::move(made.vault),
+        [] {
+            return journal::Time{QDateTime::currentSecsSinceEpoch(), -300};
+        },
+        m_random));
     const session::Directory directory(*m_director);
     const auto to = need(session::toStudent(*m_director, *directory.person(student->person())));
     need(session::takeIn(*student, {{"parcel", need(session::makeParcels(*m_director, to)).front()}}));
@@ -325,10 +329,9 @@ QString PhoneWorld::nameOf(int preceptor) const
 
 QString PhoneWorld::codeOf(int preceptor) const
 {
-    const keys::Secret text = keys::codeText(keys::CodeSort::Card,
-                                             m_preceptors.at(static_cast<std::size_t>(preceptor)).card.secret.view());
-    return QString::fromLatin1(reinterpret_cast<const char*>(text.view().data()),
-                               static_cast<qsizetype>(text.size()));
+    const keys::Secret text =
+        keys::codeText(keys::CodeSort::Card, m_preceptors.at(static_cast<std::size_t>(preceptor)).card.secret.view());
+    return QString::fromLatin1(reinterpret_cast<const char*>(text.view().data()), static_cast<qsizetype>(text.size()));
 }
 
 bool PhoneWorld::answerOnOwnPhone()
@@ -340,7 +343,8 @@ bool PhoneWorld::answerOnOwnPhone()
     if (!request) {
         return false;
     }
-    session::SheetMarks marks{request.value().sheet, request.value().procedures, request.value().head, {}, "Well done."};
+    session::SheetMarks marks{
+        request.value().sheet, request.value().procedures, request.value().head, {}, "Well done."};
     for (const sheet::Skill skill : sheet::allSkills) {
         marks.marks.push_back({skill, sheet::Mark::Yes, {}});
     }
