@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
 # Installs what is missing, builds Peelpack, plays one case through all three people on real vaults, makes the invented demo
-# program and tallies its spring class.
+# program and tallies its spring class; then opens the app, or, without a display, draws every screen of it.
 set -euo pipefail
 cd "$(dirname "$0")/.."
 # shellcheck source=platform/packages.sh
@@ -17,3 +17,11 @@ say "One student of the spring class"
 build/bin/peelpack tally build/demo/spring-class.csv --student "Ines Duarte"
 say "The spring class"
 build/bin/peelpack tally build/demo/spring-class.csv --brief
+if [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ]; then
+    say "Opening the app: look around in its demo"
+    build/bin/peelpack-app
+else
+    say "There is no display here: drawing every screen of the app, light and dark, phone and tablet"
+    rm -rf build/screens
+    build/bin/peelpack-app --pictures build/screens
+fi

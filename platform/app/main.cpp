@@ -26,9 +26,7 @@ int drawPictures(const QString& folder, const QString& only, student::Shelf& she
 {
     std::vector<app::ScreenDress> dresses = app::allDresses();
     std::erase_if(dresses, [&](const app::ScreenDress& dress) { return !dress.name().contains(only); });
-    const base::Result<int> drawn = app::drawScreens(folder, dresses, shelf, [](const QString& dress) {
-        std::fprintf(stderr, "%s\n", dress.toLocal8Bit().constData());
-    });
+    const base::Result<int> drawn = app::drawScreens(folder, dresses, shelf);
     if (!drawn) {
         std::fprintf(stderr, "%s\n", drawn.error().sentence.c_str());
         return 3;

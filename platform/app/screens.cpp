@@ -33,10 +33,10 @@ journal::Time afternoon()
     return {day * 86'400 + 15 * 3'600 - zone * 60, zone};
 }
 
-class Painter {
+class Walker {
 public:
-    Painter(student::Shelf& shelf, QString folder)
-        : m_marks(m_place.filePath(QStringLiteral("marks")).toStdString()), m_folder(std::move(folder)),
+    Walker(student::Shelf& shelf, const ScreenVisit& visit)
+        : m_marks(m_place.filePath(QStringLiteral("marks")).toStdString()), m_visit(visit),
           m_phone({m_place.filePath(QStringLiteral("demo.peelvault")).toStdString(),
                    m_place.filePath(QStringLiteral("app.ini")), m_marks, afternoon, m_random, m_camera, m_share,
                    shelf}),
@@ -94,10 +94,8 @@ private:
     void shoot(const char* screen)
     {
         settle();
-        const QString folder = m_folder + QLatin1Char('/') + m_dress.name();
-        const QString file = folder + QLatin1Char('/') + QString::fromLatin1(screen) + QStringLiteral(".png");
-        if (!QDir().mkpath(folder) || !m_window.window()->grabWindow().save(file)) {
-            m_error = QStringLiteral("Cannot write %1.").arg(file);
+        if (m_error.isEmpty() && !m_visit(m_dress, QString::fromLatin1(screen), *m_window.window())) {
+            m_error = QStringLiteral("Stopped at %1.").arg(QString::fromLatin1(screen));
         }
         ++m_count;
     }
@@ -222,7 +220,7 @@ private:
     keys::SystemRandom m_random;
     camera::NoCamera m_camera;
     NoShare m_share;
-    QString m_folder;
+    const ScreenVisit& m_visit;
     Phone m_phone;
     Window m_window;
     ScreenDress m_dress;
@@ -257,21 +255,29 @@ std::vector<ScreenDress> allDresses()
     return dresses;
 }
 
-base::Result<int> drawScreens(const QString& folder, const std::vector<ScreenDress>& dresses, student::Shelf& shelf,
-                              const std::function<void(const QString& dress)>& progress)
+base::Result<int> walkScreens(const std::vector<ScreenDress>& dresses, student::Shelf& shelf, const ScreenVisit& visit)
 {
-    Painter painter(shelf, folder);
-    if (!painter.ready()) {
+    Walker walker(shelf, visit);
+    if (!walker.ready()) {
         return base::Error{base::ErrorCode::CannotRead, "The screens could not be loaded."};
     }
     for (const ScreenDress& dress : dresses) {
-        progress(dress.name());
-        painter.draw(dress);
-        if (!painter.error().isEmpty()) {
-            return base::Error{base::ErrorCode::CannotWrite, painter.error().toStdString()};
+        walker.draw(dress);
+        if (!walker.error().isEmpty()) {
+            return base::Error{base::ErrorCode::CannotWrite, walker.error().toStdString()};
         }
     }
-    return painter.count();
+    return walker.count();
+}
+
+base::Result<int> drawScreens(const QString& folder, const std::vector<ScreenDress>& dresses, student::Shelf& shelf)
+{
+    const auto draw = [&](const ScreenDress& dress, const QString& screen, QQuickWindow& window) {
+        const QString place = folder + QLatin1Char('/') + dress.name();
+        return QDir().mkpath(place) &&
+               window.grabWindow().save(place + QLatin1Char('/') + screen + QStringLiteral(".png"));
+    };
+    return walkScreens(dresses, shelf, draw);
 }
 
 } // namespace peelpack::app

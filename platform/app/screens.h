@@ -3,6 +3,7 @@
 #include "core/base/result.h"
 #include "qml/student/desk.h"
 
+#include <QQuickWindow>
 #include <QSize>
 #include <QString>
 
@@ -24,9 +25,14 @@ struct ScreenDress {
 /// Phone upright and across, tablet; light and dark; text at 100 and 200 %; English and Spanish.
 std::vector<ScreenDress> allDresses();
 
-/// Draws every screen of the demo in each dress into DIR/<dress>/<screen>.png. Needs a QGuiApplication; no display is
-/// needed with the offscreen platform. Answers the number of pictures.
-base::Result<int> drawScreens(const QString& folder, const std::vector<ScreenDress>& dresses, student::Shelf& shelf,
-                              const std::function<void(const QString& dress)>& progress);
+/// What is done at a screen, which is on `window`; false ends the walk.
+using ScreenVisit = std::function<bool(const ScreenDress& dress, const QString& screen, QQuickWindow& window)>;
+
+/// Goes through every screen of the demo in each dress. Needs a QGuiApplication; no display is needed with the offscreen
+/// platform. Answers the number of screens.
+base::Result<int> walkScreens(const std::vector<ScreenDress>& dresses, student::Shelf& shelf, const ScreenVisit& visit);
+
+/// Walks, and draws each screen into FOLDER/<dress>/<screen>.png.
+base::Result<int> drawScreens(const QString& folder, const std::vector<ScreenDress>& dresses, student::Shelf& shelf);
 
 } // namespace peelpack::app

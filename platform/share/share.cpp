@@ -31,41 +31,52 @@ QString writeShared(const QUrl& url, const QByteArray& bytes)
     return {};
 }
 
-QUrl DialogShare::folder()
+QUrl Share::folder()
 {
     return QUrl::fromLocalFile(QStandardPaths::writableLocation(QStandardPaths::DocumentsLocation));
+}
+
+void Share::ask(const QString& question, const QString& suggestedName)
+{
+    m_asking = question;
+    m_suggestedName = suggestedName;
+    Q_EMIT askingChanged();
 }
 
 void DialogShare::save(const QString& suggestedName, const QByteArray& bytes)
 {
     m_bytes = bytes;
-    Q_EMIT askWhereTo(suggestedName);
+    ask(QStringLiteral("where"), suggestedName);
 }
 
 void DialogShare::open(const QString& what)
 {
     m_what = what;
-    Q_EMIT askWhich();
+    ask(QStringLiteral("which"));
 }
 
-void DialogShare::saveAs(const QUrl& file)
+void DialogShare::answer(const QUrl& file)
 {
-    const QString problem = writeShared(file, m_bytes);
+    const bool saving = asking() == QLatin1String("where");
+    ask({});
+    const QByteArray bytes = std::move(m_bytes);
     m_bytes.clear();
-    if (problem.isEmpty()) {
-        Q_EMIT saved(file.fileName());
-    } else {
-        Q_EMIT failed(problem);
+    if (file.isEmpty()) {
+        return;
     }
-}
-
-void DialogShare::openFrom(const QUrl& file)
-{
     QString problem;
-    const QByteArray bytes = readShared(file, problem);
-    if (problem.isEmpty()) {
-        Q_EMIT opened(m_what, file.fileName(), bytes);
+    if (saving) {
+        problem = writeShared(file, bytes);
+        if (problem.isEmpty()) {
+            Q_EMIT saved(file.fileName());
+        }
     } else {
+        const QByteArray read = readShared(file, problem);
+        if (problem.isEmpty()) {
+            Q_EMIT opened(m_what, file.fileName(), read);
+        }
+    }
+    if (!problem.isEmpty()) {
         Q_EMIT failed(problem);
     }
 }

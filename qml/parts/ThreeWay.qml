@@ -39,14 +39,12 @@ Row {
                 font.weight: one.on ? Font.Bold : Font.Medium
                 textFormat: Text.PlainText
                 color: !one.on ? Look.colors.quietInk
-                               : (one.index === 0 ? Look.colors.onDrape
-                                                  : (one.index === 1 ? Look.colors.paper : Look.colors.paper))
+                               : [Look.colors.onDrape, Look.colors.paper, Look.colors.onNotApplicable][one.index]
             }
             background: Rectangle {
                 radius: 8
                 color: !one.on ? Look.colors.card
-                               : (one.index === 0 ? Look.colors.drape
-                                                  : (one.index === 1 ? Look.colors.ink : Look.colors.unprocessed))
+                               : [Look.colors.drape, Look.colors.ink, Look.colors.notApplicable][one.index]
                 border.color: one.visualFocus ? Look.colors.ink : Look.colors.edge
                 border.width: one.visualFocus ? 2 : 1
             }

@@ -23,6 +23,8 @@ LookColors lightColors()
     colors.caution = QColor(0x98, 0x2F, 0x1C);
     colors.cautionWash = QColor(0xF8, 0xE3, 0xDB);
     colors.pouch = QColor(0xF3, 0xEF, 0xE6);
+    colors.notApplicable = QColor(0x8F, 0x4A, 0x2E);
+    colors.onNotApplicable = QColor(0xFF, 0xFE, 0xFB);
     return colors;
 }
 
@@ -45,6 +47,8 @@ LookColors darkColors()
     colors.caution = QColor(0xF2, 0x95, 0x7E);
     colors.cautionWash = QColor(0x3A, 0x20, 0x1A);
     colors.pouch = QColor(0x1C, 0x30, 0x35);
+    colors.notApplicable = QColor(0xC0, 0x86, 0x70);
+    colors.onNotApplicable = QColor(0x1B, 0x12, 0x0E);
     return colors;
 }
 

@@ -27,6 +27,8 @@ struct LookColors {
     Q_PROPERTY(QColor caution MEMBER caution)
     Q_PROPERTY(QColor cautionWash MEMBER cautionWash)
     Q_PROPERTY(QColor pouch MEMBER pouch)
+    Q_PROPERTY(QColor notApplicable MEMBER notApplicable)
+    Q_PROPERTY(QColor onNotApplicable MEMBER onNotApplicable)
 
 public:
     QColor paper;       ///< behind everything
@@ -45,6 +47,8 @@ public:
     QColor caution;     ///< text that warns
     QColor cautionWash; ///< behind it
     QColor pouch;       ///< the end of the pouch on a card, under the seal
+    QColor notApplicable;   ///< behind a chosen N/A
+    QColor onNotApplicable; ///< text on it
 };
 
 LookColors lightColors();

@@ -25,6 +25,18 @@ ApplicationWindow {
         property: "handedOver"
         value: window.phone.stage === Phone.HandedOver
     }
+    Loader {
+        id: dialogs
+        Connections {
+            target: window.phone.share
+            function onAskingChanged() {
+                if (window.phone.share.asking.length > 0)
+                    dialogs.setSource("ShareDialogs.qml", { share: window.phone.share })
+                else
+                    dialogs.source = ""
+            }
+        }
+    }
     ColumnLayout {
         anchors.fill: parent
         spacing: 0

@@ -11,6 +11,7 @@
 
 #include <QBuffer>
 #include <QDateTime>
+#include <QFile>
 #include <QFileInfo>
 #include <qrcodegen/qrcodegen.hpp>
 #include <sys/resource.h>
@@ -66,9 +67,10 @@ keys::Bytes bytesOf(const QByteArray& array)
 
 } // namespace
 
-PhoneWorld::PhoneWorld(QObject* parent)
-    : QObject(parent), m_vaultFile(m_folder.filePath(QStringLiteral("student.peelvault")).toStdString()),
-      m_marks(m_folder.filePath(QStringLiteral("marks")).toStdString()), m_shelf(shipped())
+PhoneWorld::PhoneWorld(const QString& folder, QObject* parent)
+    : QObject(parent), m_folder(folder.isEmpty() ? m_own.path() : folder),
+      m_vaultFile((m_folder + QStringLiteral("/student.peelvault")).toStdString()),
+      m_marks((m_folder + QStringLiteral("/marks")).toStdString()), m_shelf(shipped())
 {
     beginProgram();
     connect(&m_share, &share::Share::saved, this, [this] {
@@ -86,7 +88,7 @@ PhoneWorld::~PhoneWorld()
 void PhoneWorld::startPhone()
 {
     m_phone = std::make_unique<shell::Phone>(
-        shell::Surroundings{m_vaultFile, m_folder.filePath(QStringLiteral("app.ini")), m_marks,
+        shell::Surroundings{m_vaultFile, m_folder + QStringLiteral("/app.ini"), m_marks,
                             [this] {
                                 return journal::Time{QDateTime::currentSecsSinceEpoch() + m_offset, -300};
                             },
@@ -414,6 +416,14 @@ void PhoneWorld::restart()
 {
     m_phone.reset();
     startPhone();
+}
+
+void PhoneWorld::keepCard(int preceptor, const QString& file) const
+{
+    QFile kept(file);
+    if (!kept.open(QIODevice::WriteOnly) || kept.write(arrayOf(cardCode(preceptor))) < 0) {
+        qFatal("The card could not be kept.");
+    }
 }
 
 void PhoneWorld::turnClock(int seconds)

@@ -21,7 +21,9 @@ class PhoneWorld : public QObject {
     Q_PROPERTY(int saves READ saves NOTIFY phoneChanged)
 
 public:
-    explicit PhoneWorld(QObject* parent = nullptr);
+    explicit PhoneWorld(QObject* parent = nullptr) : PhoneWorld(QString(), parent) {}
+    /// In a folder that stays, where another process may have been before; an empty one: its own.
+    explicit PhoneWorld(const QString& folder, QObject* parent = nullptr);
     ~PhoneWorld() override;
 
     [[nodiscard]] shell::Phone* phone() { return m_phone.get(); }
@@ -62,6 +64,10 @@ public:
 
     /// The app is closed and started again on the same vault.
     Q_INVOKABLE void restart();
+    /// Lets go of the vault, so that another process can open it.
+    void closePhone() { m_phone.reset(); }
+    /// Writes a preceptor's card into a file.
+    void keepCard(int preceptor, const QString& file) const;
     Q_INVOKABLE void turnClock(int seconds);
     /// No file may grow any more, as on a full disk.
     Q_INVOKABLE void fillStorage(bool full);
@@ -97,7 +103,8 @@ private:
     [[nodiscard]] const record::SheetRecord& sheet(const QString& id) const;
     [[nodiscard]] session::SheetPlace placeAtInstructor(const QString& id);
 
-    QTemporaryDir m_folder;
+    QTemporaryDir m_own;
+    QString m_folder;
     std::string m_vaultFile;
     vault::FolderMarkStore m_marks;
     keys::SystemRandom m_random;

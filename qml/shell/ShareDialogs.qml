@@ -1,0 +1,24 @@
+import QtQuick
+import QtQuick.Dialogs
+import Peelpack.Parts
+
+// Asks where a file goes or which one comes in, once, when it is loaded.
+Item {
+    id: dialogs
+
+    required property Share share
+
+    FileDialog {
+        id: dialog
+        currentFolder: dialogs.share.folder
+        onAccepted: dialogs.share.answer(selectedFile)
+        onRejected: dialogs.share.answer("")
+    }
+    Component.onCompleted: {
+        if (share.asking === "where") {
+            dialog.fileMode = FileDialog.SaveFile
+            dialog.selectedFile = share.folder + "/" + share.suggestedName
+        }
+        dialog.open()
+    }
+}
