@@ -28,8 +28,8 @@ std::vector<ScreenDress> allDresses();
 /// What is done at a screen, which is on `window`; false ends the walk.
 using ScreenVisit = std::function<bool(const ScreenDress& dress, const QString& screen, QQuickWindow& window)>;
 
-/// Goes through every screen of the demo in each dress. Needs a QGuiApplication; no display is needed with the offscreen
-/// platform. Answers the number of screens.
+/// Goes through every screen of the demo in each dress. Needs a QGuiApplication; no display is needed with the
+/// offscreen platform. Answers the number of screens.
 base::Result<int> walkScreens(const std::vector<ScreenDress>& dresses, student::Shelf& shelf, const ScreenVisit& visit);
 
 /// Walks, and draws each screen into FOLDER/<dress>/<screen>.png.

@@ -31,22 +31,22 @@ struct LookColors {
     Q_PROPERTY(QColor onNotApplicable MEMBER onNotApplicable)
 
 public:
-    QColor paper;       ///< behind everything
-    QColor card;        ///< what lies on the paper
-    QColor ink;         ///< text
-    QColor quietInk;    ///< text of the second rank
-    QColor hairline;    ///< lines that only order; never the only sign of a control
-    QColor edge;        ///< edges of fields and choices
-    QColor drape;       ///< only for what can be done or what counts
-    QColor onDrape;     ///< text on drape
-    QColor wash;        ///< behind what counts
-    QColor onWash;      ///< text on wash
-    QColor unprocessed; ///< seal: not signed
-    QColor amber;       ///< seal: signed
-    QColor olive;       ///< seal: initialed
-    QColor caution;     ///< text that warns
-    QColor cautionWash; ///< behind it
-    QColor pouch;       ///< the end of the pouch on a card, under the seal
+    QColor paper;           ///< behind everything
+    QColor card;            ///< what lies on the paper
+    QColor ink;             ///< text
+    QColor quietInk;        ///< text of the second rank
+    QColor hairline;        ///< lines that only order; never the only sign of a control
+    QColor edge;            ///< edges of fields and choices
+    QColor drape;           ///< only for what can be done or what counts
+    QColor onDrape;         ///< text on drape
+    QColor wash;            ///< behind what counts
+    QColor onWash;          ///< text on wash
+    QColor unprocessed;     ///< seal: not signed
+    QColor amber;           ///< seal: signed
+    QColor olive;           ///< seal: initialed
+    QColor caution;         ///< text that warns
+    QColor cautionWash;     ///< behind it
+    QColor pouch;           ///< the end of the pouch on a card, under the seal
     QColor notApplicable;   ///< behind a chosen N/A
     QColor onNotApplicable; ///< text on it
 };

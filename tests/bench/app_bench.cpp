@@ -61,7 +61,8 @@ int emptyWindow()
 {
     QQuickView view;
     QQmlComponent component(view.engine());
-    component.setData("import QtQuick\nimport QtQuick.Controls.Basic\nRectangle { width: 390; height: 844; Label { text: \"Empty\" } }",
+    component.setData("import QtQuick\nimport QtQuick.Controls.Basic\nRectangle { width: 390; height: 844; Label { "
+                      "text: \"Empty\" } }",
                       QUrl());
     view.setContent(QUrl(), &component, component.create());
     endAtFirstFrame(view);
@@ -109,7 +110,8 @@ void fill(test::PhoneWorld& world, int sheets)
     world.phone()->unlock(QString::fromLatin1(test::PhoneWorld::secret));
     spinUntil([&] { return world.phone()->stage() == shell::Phone::Open; });
     session::Session& session = world.phone()->desk()->session();
-    const char* procedures[]{"Laparoscopic cholecystectomy", "Carpal tunnel release", "Tonsillectomy", "Cesarean section"};
+    const char* procedures[]{"Laparoscopic cholecystectomy", "Carpal tunnel release", "Tonsillectomy",
+                             "Cesarean section"};
     std::vector<journal::Draft> drafts;
     for (int i = 0; i < sheets; ++i) {
         journal::Draft draft;
@@ -148,8 +150,8 @@ void unlocking(test::PhoneWorld& world)
         QElapsedTimer timer;
         timer.start();
         const keys::Id salt = random.id();
-        const auto key = keys::stretch(keys::bytesOf(std::string_view(test::PhoneWorld::secret)), salt.view(),
-                                       keys::standardCost);
+        const auto key =
+            keys::stretch(keys::bytesOf(std::string_view(test::PhoneWorld::secret)), salt.view(), keys::standardCost);
         bare.push_back(static_cast<double>(timer.nsecsElapsed()) / 1e6);
         whole.push_back(unlockTime(world));
         world.phone()->lock();
@@ -181,9 +183,10 @@ void scrolling(QQuickWindow& window)
         QGuiApplication::processEvents();
     }
     QObject::disconnect(connection);
-    std::printf("scrolling 5,000 sheets, software renderer: median %.1f ms a frame, 95 in 100 below %.1f ms, most %.1f ms "
-                "(target 8; the copy of the picture included)\n",
-                median(frames), high(frames, 0.95), high(frames, 1.0));
+    std::printf(
+        "scrolling 5,000 sheets, software renderer: median %.1f ms a frame, 95 in 100 below %.1f ms, most %.1f ms "
+        "(target 8; the copy of the picture included)\n",
+        median(frames), high(frames, 0.95), high(frames, 1.0));
 }
 
 void searching(test::PhoneWorld& world, QQuickWindow& window)
@@ -202,9 +205,10 @@ void searching(test::PhoneWorld& world, QQuickWindow& window)
             QGuiApplication::processEvents();
         }
     }
-    std::printf("search, keystroke to updated list, draft kept and drawn: median %.1f ms, 95 in 100 below %.1f ms, most %.1f "
-                "ms (target 16)\n",
-                median(keys), high(keys, 0.95), high(keys, 1.0));
+    std::printf(
+        "search, keystroke to updated list, draft kept and drawn: median %.1f ms, 95 in 100 below %.1f ms, most %.1f "
+        "ms (target 16)\n",
+        median(keys), high(keys, 0.95), high(keys, 1.0));
 }
 
 int screens(int sheets)

@@ -134,7 +134,8 @@ int signaturesKilled(const QString& self, const QString& folder, test::PhoneWorl
         whole += isWhole ? 1 : 0;
         none += isNone ? 1 : 0;
         if ((!isWhole && !isNone) || (heard.contains("signed\n") && !isWhole)) {
-            std::fprintf(stderr, "Round %d: neither whole nor nothing, or a signature that was said to be there is not.\n",
+            std::fprintf(stderr,
+                         "Round %d: neither whole nor nothing, or a signature that was said to be there is not.\n",
                          round);
             ++faults;
         }

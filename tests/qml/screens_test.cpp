@@ -23,8 +23,8 @@ int g_warnings = 0;
 
 void countWarnings(QtMsgType type, const QMessageLogContext&, const QString& message)
 {
-    const bool harmless = message.contains(QLatin1String("propagateSizeHints")) ||
-                          message.contains(QLatin1String("XDG_RUNTIME_DIR"));
+    const bool harmless =
+        message.contains(QLatin1String("propagateSizeHints")) || message.contains(QLatin1String("XDG_RUNTIME_DIR"));
     if (type != QtDebugMsg && type != QtInfoMsg && !harmless) {
         std::fprintf(stderr, "warning: %s\n", qPrintable(message));
         ++g_warnings;
