@@ -33,8 +33,8 @@ Window::Window(shell::Phone& phone, QObject* parent)
     });
     m_engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
     m_engine->setInitialProperties({{QStringLiteral("phone"), QVariant::fromValue(&m_phone)}});
-    m_phone.settings()->dress(look());
     m_engine->load(QUrl(QStringLiteral("qrc:/qt/qml/Peelpack/Shell/AppWindow.qml")));
+    m_phone.settings()->dress(look()); // only now the type is known
     QCoreApplication::instance()->installEventFilter(this);
 }
 

@@ -62,7 +62,7 @@ AbstractButton {
                 text: pack.title
                 font.pixelSize: Look.cardTitleSize
                 font.weight: Font.DemiBold
-                maximumLineCount: 3
+                maximumLineCount: 9
                 elide: Text.ElideRight
             }
             Words {
@@ -71,7 +71,7 @@ AbstractButton {
                 text: pack.detail
                 font.pixelSize: Look.secondarySize
                 color: Look.colors.quietInk
-                maximumLineCount: 3
+                maximumLineCount: 9
                 elide: Text.ElideRight
             }
             Words {
@@ -80,7 +80,7 @@ AbstractButton {
                 text: pack.standing
                 font.pixelSize: Look.secondarySize
                 font.weight: Font.Medium
-                maximumLineCount: 3
+                maximumLineCount: 9
                 elide: Text.ElideRight
             }
             Flow {
@@ -88,10 +88,14 @@ AbstractButton {
                 spacing: 6
                 visible: pack.role.length > 0 || pack.specialty.length > 0
                 Tag {
+                    width: Math.min(implicitWidth, parent.width)
                     text: pack.role
                     filled: pack.roleCounts
                 }
-                Tag { text: pack.specialty }
+                Tag {
+                    width: Math.min(implicitWidth, parent.width)
+                    text: pack.specialty
+                }
             }
             Words {
                 width: parent.width
@@ -100,7 +104,7 @@ AbstractButton {
                 font.pixelSize: Look.secondarySize
                 font.weight: Font.Medium
                 color: pack.graveRemark ? Look.colors.caution : Look.colors.drape
-                maximumLineCount: 4
+                maximumLineCount: 12
                 elide: Text.ElideRight
             }
         }

@@ -13,7 +13,8 @@ FocusScope {
     default property alias content: body.data
     property alias actions: foot.data
     property real widest: 640
-    readonly property bool low: height < 480
+    /// Too little room for actions that stay: they scroll with the page.
+    readonly property bool low: height < 480 || foot.implicitHeight > height * 0.28
     readonly property alias flickable: flick
     signal back
 
@@ -65,7 +66,7 @@ FocusScope {
                     Layout.fillWidth: true
                     font.pixelSize: Look.titleSize
                     font.weight: Font.Bold
-                    maximumLineCount: 4
+                    maximumLineCount: 9
                     elide: Text.ElideRight
                     Accessible.role: Accessible.Heading
                 }

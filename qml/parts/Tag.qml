@@ -10,18 +10,24 @@ Rectangle {
     property bool grave: false
 
     visible: text.length > 0
-    implicitWidth: label.implicitWidth + 16
-    implicitHeight: label.implicitHeight + 6
+    implicitWidth: Math.ceil(natural.advanceWidth) + 18
+    implicitHeight: label.height + 6
     radius: 6
     color: grave ? Look.colors.cautionWash : (filled ? Look.colors.wash : "transparent")
     border.color: Look.colors.edge
     border.width: filled || grave ? 0 : 1
 
+    // The width that the word has on one line, whatever width it gets.
+    TextMetrics {
+        id: natural
+        font: label.font
+        text: label.text
+    }
     Text {
         id: label
         anchors.centerIn: parent
-        width: Math.min(implicitWidth, tag.width - 16)
-        elide: Text.ElideRight
+        width: tag.width - 16
+        wrapMode: Text.Wrap
         font.pixelSize: Look.smallSize
         font.weight: Font.DemiBold
         textFormat: Text.PlainText

@@ -74,19 +74,10 @@ PageFrame {
                     most: 200
                     onEdited: text => page.handOver.reason(line.row.skill, text)
                 }
-                Flow {
-                    Layout.fillWidth: true
-                    visible: line.row.asksWhy
-                    spacing: 8
-                    Repeater {
-                        model: line.row.skill === 2 ? [qsTr("Policy calls for no counts here"), qsTr("No countable items were used")]
+                Suggestions {
+                    choices: !line.row.asksWhy ? [] : line.row.skill === 2 ? [qsTr("Policy calls for no counts here"), qsTr("No countable items were used")]
                                                     : [qsTr("Not part of this procedure"), qsTr("Done before the student came")]
-                        ActionButton {
-                            required property string modelData
-                            text: modelData
-                            onClicked: page.handOver.reason(line.row.skill, modelData)
-                        }
-                    }
+                    onPicked: words => page.handOver.reason(line.row.skill, words)
                 }
             }
         }

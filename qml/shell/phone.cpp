@@ -18,6 +18,15 @@ std::string typed(const QString& secret)
     return files::normalized(secret.toStdString());
 }
 
+/// Once the screens over it are gone, which the stage has ended already.
+template <class Object>
+void letGo(std::unique_ptr<Object>& object)
+{
+    if (object) {
+        object.release()->deleteLater();
+    }
+}
+
 } // namespace
 
 Phone::Phone(Surroundings surroundings, QObject* parent)
@@ -127,53 +136,65 @@ void Phone::openSession(std::unique_ptr<session::Session> session)
     }
     if (session->role() != journal::Role::Student) {
         m_vault = nullptr;
-        m_stage = Elsewhere;
+        begin(Elsewhere);
         return;
     }
     m_desk = std::make_unique<student::Desk>(std::move(session), m_surroundings.shelf);
     m_student = std::make_unique<student::StudentPages>(*m_desk);
-    m_stage = Open;
+    Stage stage = Open;
     if (const auto begun = preceptor::HandOver::begun(*m_desk)) {
         notices.append(
             tr("The phone was with a preceptor when the app ended. What was marked and not signed is gone."));
         m_givenAway = begun->sheets;
         m_handOver = std::make_unique<preceptor::HandOver>(*m_desk, begun->sheets, begun->at);
-        m_stage = HandedOver;
+        stage = HandedOver;
     }
     m_notice = notices.join(QLatin1Char('\n'));
+    begin(stage);
+}
+
+void Phone::begin(Stage stage)
+{
+    Q_EMIT pagesChanged();
+    m_stage = stage;
+    Q_EMIT changed();
     touched();
 }
 
 void Phone::close()
 {
-    // The pages look at them until they are gone.
-    m_stage = hasVault() ? Locked : Welcome;
-    m_notice.clear();
-    auto handOver = std::move(m_handOver);
-    auto student = std::move(m_student);
-    auto desk = std::move(m_desk);
     m_vault = nullptr;
     m_newVaultCode.clear();
-    m_demo.reset();
+    m_notice.clear();
     m_idle.stop();
+    m_stage = hasVault() ? Locked : Welcome;
     if (m_stage == Welcome) {
         beginJoining();
-    } else {
-        m_joining.reset();
     }
+    Q_EMIT changed();
+    if (m_stage != Welcome) {
+        letGo(m_joining);
+    }
+    letGo(m_handOver);
+    letGo(m_student);
+    letGo(m_desk);
+    m_demo.reset();
     Q_EMIT changed();
 }
 
 void Phone::beginJoining()
 {
+    if (m_joining) {
+        return;
+    }
     m_joining = std::make_unique<Joining>(m_surroundings);
+    Q_EMIT pagesChanged();
     connect(m_joining.get(), &Joining::finished, this, [this] {
         auto vault = m_joining->takeVault();
         if (vault) {
             openVault(std::move(vault));
         }
-        m_joining.release()->deleteLater();
-        Q_EMIT changed();
+        letGo(m_joining);
     });
 }
 
@@ -226,9 +247,7 @@ void Phone::giveAway(const QStringList& sheets)
     m_error.clear();
     m_givenAway = sheets;
     m_handOver = std::make_unique<preceptor::HandOver>(*m_desk, sheets, m_desk->session().now());
-    m_stage = HandedOver;
-    touched();
-    Q_EMIT changed();
+    begin(HandedOver);
 }
 
 QString Phone::checkSecret(const QString& secret)
@@ -260,11 +279,9 @@ void Phone::takeBack(const QString& secret)
         if (!m_error.isEmpty()) {
             return;
         }
-        m_stage = Open;
         m_notice.clear();
-        m_handOver.release()->deleteLater();
-        touched();
-        Q_EMIT changed();
+        begin(Open);
+        letGo(m_handOver);
         Q_EMIT cameBack(m_givenAway.value(0), isSigned);
     });
 }

@@ -26,9 +26,9 @@ class Phone : public QObject {
     Q_PROPERTY(QString error READ error NOTIFY changed)
     Q_PROPERTY(QString notice READ notice NOTIFY changed)
     Q_PROPERTY(QString newVaultCode READ newVaultCode NOTIFY changed)
-    Q_PROPERTY(peelpack::student::StudentPages* student READ student NOTIFY changed)
-    Q_PROPERTY(peelpack::preceptor::HandOver* handOver READ handOver NOTIFY changed)
-    Q_PROPERTY(peelpack::shell::Joining* joining READ joining NOTIFY changed)
+    Q_PROPERTY(peelpack::student::StudentPages* student READ student NOTIFY pagesChanged)
+    Q_PROPERTY(peelpack::preceptor::HandOver* handOver READ handOver NOTIFY pagesChanged)
+    Q_PROPERTY(peelpack::shell::Joining* joining READ joining NOTIFY pagesChanged)
     Q_PROPERTY(peelpack::shell::Settings* settings READ settings CONSTANT)
     Q_PROPERTY(peelpack::camera::Camera* camera READ camera CONSTANT)
     Q_PROPERTY(peelpack::share::Share* share READ share CONSTANT)
@@ -82,6 +82,8 @@ public:
 
 Q_SIGNALS:
     void changed();
+    /// There are new pages' objects. Not told when they go: the screens over them go first.
+    void pagesChanged();
     /// The phone came back from a preceptor: about this sheet (32 digits), signed or not.
     void cameBack(const QString& sheet, bool isSigned);
 
@@ -91,6 +93,7 @@ private:
     void openSession(std::unique_ptr<session::Session> session);
     void close();
     void onIdle();
+    void begin(Stage stage);
     void beginJoining();
     [[nodiscard]] QString checkSecret(const QString& secret);
 

@@ -30,7 +30,7 @@ PageFrame {
                     text: chosen.modelData
                     font.pixelSize: Look.cardTitleSize
                     font.weight: Font.DemiBold
-                    maximumLineCount: 4
+                    maximumLineCount: 9
                     elide: Text.ElideRight
                 }
                 LinkButton {
@@ -125,19 +125,9 @@ PageFrame {
             text: page.sheet.surgeon
             onEdited: text => page.sheet.surgeon = text
         }
-        Flow {
-            Layout.fillWidth: true
-            spacing: 8
-            visible: others.count > 0
-            Repeater {
-                id: others
-                model: page.sheet.surgeons.filter(name => name !== page.sheet.surgeon)
-                ActionButton {
-                    required property string modelData
-                    text: modelData
-                    onClicked: page.sheet.surgeon = modelData
-                }
-            }
+        Suggestions {
+            choices: page.sheet.surgeons.filter(name => name !== page.sheet.surgeon)
+            onPicked: words => page.sheet.surgeon = words
         }
         ChoiceRow {
             objectName: "whenAndWhere"
@@ -174,19 +164,9 @@ PageFrame {
                 text: page.sheet.site
                 onEdited: text => page.sheet.site = text
             }
-            Flow {
-                Layout.fillWidth: true
-                spacing: 8
-                visible: otherSites.count > 0
-                Repeater {
-                    id: otherSites
-                    model: page.sheet.sites.filter(name => name !== page.sheet.site)
-                    ActionButton {
-                        required property string modelData
-                        text: modelData
-                        onClicked: page.sheet.site = modelData
-                    }
-                }
+            Suggestions {
+                choices: page.sheet.sites.filter(name => name !== page.sheet.site)
+                onPicked: words => page.sheet.site = words
             }
             EntryField {
                 label: qsTr("Room")

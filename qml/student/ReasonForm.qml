@@ -24,18 +24,9 @@ Pile {
         font.pixelSize: Look.secondarySize
         color: Look.colors.quietInk
     }
-    Flow {
-        Layout.fillWidth: true
-        visible: form.suggestions.length > 0
-        spacing: 8
-        Repeater {
-            model: form.suggestions
-            ActionButton {
-                required property string modelData
-                text: modelData
-                onClicked: entry.text = modelData
-            }
-        }
+    Suggestions {
+        choices: form.suggestions
+        onPicked: words => entry.text = words
     }
     EntryField {
         id: entry

@@ -147,7 +147,7 @@ Journey {
         await("unlockSecret")
         tapWords("Look around in the demo")
         await("home", 60000)
-        awaitWords("Demo: everything here is invented")
+        awaitWords("Demo: invented, and nothing of it enters a real journal.")
         tap("tab-3")
         tap("parcelsRow")
         tap("sendButton")

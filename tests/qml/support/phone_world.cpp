@@ -10,6 +10,7 @@
 #include "sync/keys/hash.h"
 
 #include <QBuffer>
+#include <QCoreApplication>
 #include <QDateTime>
 #include <QFile>
 #include <QFileInfo>
@@ -414,8 +415,14 @@ QString PhoneWorld::standingAtInstructor(const QString& id)
 
 void PhoneWorld::restart()
 {
-    m_phone.reset();
+    closePhone();
     startPhone();
+}
+
+void PhoneWorld::closePhone()
+{
+    m_phone.reset();
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
 }
 
 void PhoneWorld::keepCard(int preceptor, const QString& file) const

@@ -65,7 +65,7 @@ public:
     /// The app is closed and started again on the same vault.
     Q_INVOKABLE void restart();
     /// Lets go of the vault, so that another process can open it.
-    void closePhone() { m_phone.reset(); }
+    void closePhone();
     /// Writes a preceptor's card into a file.
     void keepCard(int preceptor, const QString& file) const;
     Q_INVOKABLE void turnClock(int seconds);
