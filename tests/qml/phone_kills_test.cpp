@@ -25,7 +25,8 @@ void spinUntil(const std::function<bool()>& done)
 {
     constexpr int most = 3000;
     for (int i = 0; i < most && !done(); ++i) {
-        QGuiApplication::processEvents(QEventLoop::AllEvents, 10);
+        QGuiApplication::processEvents();
+        QThread::msleep(5);
     }
 }
 
