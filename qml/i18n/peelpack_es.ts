@@ -5,878 +5,878 @@
     <name>DeclinePage</name>
     <message>
         <source>Why do you not sign?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Por qué no firma?</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>I was not there for most of the case.</source>
-        <translation type="unfinished"></translation>
+        <translation>No estuve en la mayor parte del caso.</translation>
     </message>
     <message>
         <source>I was relieved before the case was over.</source>
-        <translation type="unfinished"></translation>
+        <translation>Me relevaron antes de que terminara el caso.</translation>
     </message>
     <message>
         <source>This is not what was performed.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto no es lo que se realizó.</translation>
     </message>
     <message>
         <source>Your reason; the student and the instructor see it</source>
-        <translation type="unfinished"></translation>
+        <translation>Su motivo; lo ven el estudiante y el docente</translation>
     </message>
     <message>
         <source>Decline to sign</source>
-        <translation type="unfinished"></translation>
+        <translation>No firmar</translation>
     </message>
 </context>
 <context>
     <name>DemoBanner</name>
     <message>
         <source>Demo. The student&apos;s PIN is 246813.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Demo: everything here is invented, and nothing of it enters a real journal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Demo. El PIN del estudiante es 246813.</translation>
     </message>
     <message>
         <source>Leave</source>
-        <translation type="unfinished"></translation>
+        <translation>Salir</translation>
     </message>
     <message>
         <source>Leave the demo</source>
-        <translation type="unfinished"></translation>
+        <translation>Salir de la demo</translation>
+    </message>
+    <message>
+        <source>Demo: invented, and nothing of it enters a real journal.</source>
+        <translation>Demo: todo es inventado y nada pasa a un registro real.</translation>
     </message>
 </context>
 <context>
     <name>DrawPage</name>
     <message>
         <source>The weakest way</source>
-        <translation type="unfinished"></translation>
+        <translation>La forma menos segura</translation>
     </message>
     <message>
         <source>Draw your signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Dibuje su firma</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>Nobody can tell later who drew it. It counts only once an instructor has asked you about it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Después nadie puede saber quién la dibujó. Solo cuenta cuando un docente le haya preguntado por ella.</translation>
     </message>
     <message>
         <source>Your name</source>
-        <translation type="unfinished"></translation>
+        <translation>Su nombre</translation>
     </message>
     <message>
         <source>Your credential, such as CST or RN</source>
-        <translation type="unfinished"></translation>
+        <translation>Su credencial, como CST o RN</translation>
     </message>
     <message>
         <source>Signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Firma</translation>
     </message>
     <message>
         <source>Field for your signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Campo para su firma</translation>
     </message>
     <message>
         <source>Draw it again</source>
-        <translation type="unfinished"></translation>
+        <translation>Dibujar de nuevo</translation>
     </message>
     <message>
         <source>Sign with this drawing</source>
-        <translation type="unfinished"></translation>
+        <translation>Firmar con este dibujo</translation>
     </message>
 </context>
 <context>
     <name>ElsewherePage</name>
     <message>
         <source>This is a vault of staff</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta bóveda es del personal</translation>
     </message>
     <message>
         <source>This app shows the student&apos;s and the preceptor&apos;s part. Instructors and directors use the command peelpack with this vault.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta app muestra la parte del estudiante y la del preceptor. Con esta bóveda, los docentes y la dirección usan el comando peelpack.</translation>
     </message>
     <message>
         <source>Lock</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloquear</translation>
     </message>
 </context>
 <context>
     <name>JoinPage</name>
     <message>
         <source>Program %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Programa %1</translation>
     </message>
     <message>
         <source>First start</source>
-        <translation type="unfinished"></translation>
+        <translation>Primer inicio</translation>
     </message>
     <message>
         <source>You and this phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Tú y este teléfono</translation>
     </message>
     <message>
         <source>Your invitation</source>
-        <translation type="unfinished"></translation>
+        <translation>Tu invitación</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>Your instructor gives it to you: a code to scan, a file, or a text.</source>
-        <translation type="unfinished"></translation>
+        <translation>Te la da tu docente: un código para escanear, un archivo o un texto.</translation>
     </message>
     <message>
         <source>What the camera sees</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que ve la cámara</translation>
     </message>
     <message>
         <source>Scan the code</source>
-        <translation type="unfinished"></translation>
+        <translation>Escanear el código</translation>
     </message>
     <message>
         <source>Open the file, or a picture of the code</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir el archivo o una imagen del código</translation>
     </message>
     <message>
         <source>Or paste the text</source>
-        <translation type="unfinished"></translation>
+        <translation>O pega el texto</translation>
     </message>
     <message>
         <source>Use this text</source>
-        <translation type="unfinished"></translation>
+        <translation>Usar este texto</translation>
     </message>
     <message>
         <source>Your name, as your instructor knows it</source>
-        <translation type="unfinished"></translation>
+        <translation>Tu nombre, como lo conoce tu docente</translation>
     </message>
     <message>
         <source>Open with a PIN</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir con un PIN</translation>
     </message>
     <message>
         <source>Quicker and weaker than a passphrase: whoever copies this phone&apos;s storage can try PINs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Más rápido y menos seguro que una frase de contraseña: quien copie la memoria de este teléfono puede probar PIN tras PIN.</translation>
     </message>
     <message>
         <source>PIN, 6 to 12 digits</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN, de 6 a 12 dígitos</translation>
     </message>
     <message>
         <source>Passphrase, at least 8 characters; four odd words are good</source>
-        <translation type="unfinished"></translation>
+        <translation>Frase de contraseña, al menos 8 caracteres; van bien cuatro palabras poco comunes</translation>
     </message>
     <message>
         <source>The same again</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo mismo otra vez</translation>
     </message>
     <message>
         <source>Making your journal</source>
-        <translation type="unfinished"></translation>
+        <translation>Creando tu registro</translation>
     </message>
     <message>
         <source>Join</source>
-        <translation type="unfinished"></translation>
+        <translation>Unirme</translation>
     </message>
 </context>
 <context>
     <name>JoinedPage</name>
     <message>
         <source>You have joined</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya formas parte del programa</translation>
     </message>
     <message>
         <source>Two things before you go on</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos cosas antes de seguir</translation>
     </message>
     <message>
         <source>1. Write down your vault code</source>
-        <translation type="unfinished"></translation>
+        <translation>1. Anota tu código de la bóveda</translation>
     </message>
     <message>
         <source>Shown only now. It opens your journal when you forget what opens it: keep it on paper, not on this phone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo se muestra ahora. Abre tu registro si olvidas tu PIN o tu frase de contraseña: guárdalo en papel, no en este teléfono.</translation>
     </message>
     <message>
         <source>2. Show this to your instructor</source>
-        <translation type="unfinished"></translation>
+        <translation>2. Muestra esto a tu docente</translation>
     </message>
     <message>
         <source>Code of your answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Código de tu respuesta</translation>
     </message>
     <message>
         <source>Both of you must see these digits: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Los dos deben ver estos dígitos: %1</translation>
     </message>
     <message>
         <source>If your instructor sees others, somebody else has answered: stop, and ask for a new invitation.</source>
-        <translation type="unfinished"></translation>
+        <translation>Si tu docente ve otros, respondió otra persona: detente y pide una invitación nueva.</translation>
     </message>
     <message>
         <source>Save the answer as a file</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar la respuesta como archivo</translation>
     </message>
     <message>
         <source>Saved as %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardado como %1</translation>
     </message>
     <message>
         <source>The code is on paper, go on</source>
-        <translation type="unfinished"></translation>
+        <translation>El código está en papel, seguir</translation>
     </message>
 </context>
 <context>
     <name>LockPage</name>
     <message>
         <source>Locked</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloqueado</translation>
     </message>
     <message>
         <source>PIN or passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN o frase de contraseña</translation>
     </message>
     <message>
         <source>Vault code, 7 groups of 5</source>
-        <translation type="unfinished"></translation>
+        <translation>Código de la bóveda, 7 grupos de 5</translation>
     </message>
     <message>
         <source>Use the PIN or passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Usar el PIN o la frase de contraseña</translation>
     </message>
     <message>
         <source>Forgotten? Use the vault code</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Lo olvidaste? Usa el código de la bóveda</translation>
     </message>
     <message>
         <source>Opening</source>
-        <translation type="unfinished"></translation>
+        <translation>Abriendo</translation>
     </message>
     <message>
         <source>Open</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir</translation>
     </message>
     <message>
         <source>Look around in the demo</source>
-        <translation type="unfinished"></translation>
+        <translation>Explorar la demo</translation>
     </message>
 </context>
 <context>
     <name>MarkingPage</name>
     <message>
         <source>You are marking %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Usted marca la hoja de %1</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>All five first-scrub skills: Yes</source>
-        <translation type="unfinished"></translation>
+        <translation>Las cinco de primera instrumentación: Sí</translation>
     </message>
     <message>
         <source>First-scrub skills</source>
-        <translation type="unfinished"></translation>
+        <translation>Habilidades de primera instrumentación</translation>
     </message>
     <message>
         <source>Second-scrub skills</source>
-        <translation type="unfinished"></translation>
+        <translation>Habilidades de segunda instrumentación</translation>
     </message>
     <message>
         <source>Why N/A? Not called for on this case, because</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Por qué N/A? En este caso no hacía falta, porque</translation>
     </message>
     <message>
         <source>Why N/A? You may leave it out</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Por qué N/A? Puede omitirlo</translation>
     </message>
     <message>
         <source>Policy calls for no counts here</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí las normas no piden conteos</translation>
     </message>
     <message>
         <source>No countable items were used</source>
-        <translation type="unfinished"></translation>
+        <translation>No se usó nada que se cuente</translation>
     </message>
     <message>
         <source>Not part of this procedure</source>
-        <translation type="unfinished"></translation>
+        <translation>No es parte de este procedimiento</translation>
     </message>
     <message>
         <source>Done before the student came</source>
-        <translation type="unfinished"></translation>
+        <translation>Hecho antes de que llegara el estudiante</translation>
     </message>
     <message>
         <source>What you did not see, leave unmarked: somebody who saw it can mark it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que no vio, déjelo sin marcar: puede marcarlo alguien que lo haya visto.</translation>
     </message>
     <message>
         <source>Add feedback</source>
-        <translation type="unfinished"></translation>
+        <translation>Agregar comentarios</translation>
     </message>
     <message>
         <source>Feedback for the student</source>
-        <translation type="unfinished"></translation>
+        <translation>Comentarios para el estudiante</translation>
     </message>
     <message>
         <source>What went well, what to do next time</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué salió bien, qué hacer la próxima vez</translation>
     </message>
     <message numerus="yes">
         <source>%n skill(s) not marked: they stay open.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n habilidad sin marcar: queda abierta.</numerusform>
+            <numerusform>%n habilidades sin marcar: quedan abiertas.</numerusform>
         </translation>
     </message>
     <message>
         <source>On to the next sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Ir a la hoja siguiente</translation>
     </message>
     <message>
         <source>Read back what I sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Releer lo que firmo</translation>
     </message>
 </context>
 <context>
     <name>MePage</name>
     <message>
         <source>Send and take in</source>
-        <translation type="unfinished"></translation>
+        <translation>Enviar y recibir</translation>
     </message>
     <message>
         <source>My phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Mi teléfono</translation>
     </message>
     <message>
         <source>PIN or passphrase, vault code, when it locks</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN o frase de contraseña, código de la bóveda, cuándo se bloquea</translation>
     </message>
     <message>
         <source>How it looks</source>
-        <translation type="unfinished"></translation>
+        <translation>Apariencia</translation>
     </message>
     <message>
         <source>Dark</source>
-        <translation type="unfinished"></translation>
+        <translation>Oscuro</translation>
     </message>
     <message>
         <source>Text size: %1 %</source>
-        <translation type="unfinished"></translation>
+        <translation>Tamaño del texto: %1 %</translation>
     </message>
     <message>
         <source>Smaller</source>
-        <translation type="unfinished"></translation>
+        <translation>Menor</translation>
     </message>
     <message>
         <source>Larger</source>
-        <translation type="unfinished"></translation>
+        <translation>Mayor</translation>
     </message>
     <message>
         <source>Left hand</source>
-        <translation type="unfinished"></translation>
+        <translation>Mano izquierda</translation>
     </message>
     <message>
         <source>What you tap moves to the left.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que tocas pasa a la izquierda.</translation>
     </message>
     <message>
         <source>No motion</source>
-        <translation type="unfinished"></translation>
+        <translation>Sin movimiento</translation>
     </message>
     <message>
         <source>Language</source>
-        <translation type="unfinished"></translation>
+        <translation>Idioma</translation>
     </message>
     <message>
         <source>Leave the demo</source>
-        <translation type="unfinished"></translation>
+        <translation>Salir de la demo</translation>
     </message>
     <message>
         <source>Lock now</source>
-        <translation type="unfinished"></translation>
+        <translation>Bloquear ahora</translation>
     </message>
 </context>
 <context>
     <name>MyPhonePage</name>
     <message>
         <source>My phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Mi teléfono</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>Your new vault code, shown only now. The old one opens nothing any more. Keep it on paper, not on this phone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tu nuevo código de la bóveda; solo se muestra ahora. El anterior ya no abre nada. Guárdalo en papel, no en este teléfono.</translation>
     </message>
     <message>
         <source>It is on paper</source>
-        <translation type="unfinished"></translation>
+        <translation>Está en papel</translation>
     </message>
     <message numerus="yes">
         <source>Locks after %n minute(s) without a touch</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Se bloquea tras %n minuto sin tocarlo</numerusform>
+            <numerusform>Se bloquea tras %n minutos sin tocarlo</numerusform>
         </translation>
     </message>
     <message>
         <source>Sooner</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes</translation>
     </message>
     <message>
         <source>Later</source>
-        <translation type="unfinished"></translation>
+        <translation>Después</translation>
     </message>
     <message>
         <source>Change PIN or passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar el PIN o la frase de contraseña</translation>
     </message>
     <message>
         <source>Make a new vault code</source>
-        <translation type="unfinished"></translation>
+        <translation>Crear un código de la bóveda nuevo</translation>
     </message>
     <message>
         <source>What opens it now</source>
-        <translation type="unfinished"></translation>
+        <translation>Con qué se abre ahora</translation>
     </message>
     <message>
         <source>Open with a PIN</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir con un PIN</translation>
     </message>
     <message>
         <source>Quicker and weaker than a passphrase: whoever copies this phone&apos;s storage can try PINs.</source>
-        <translation type="unfinished"></translation>
+        <translation>Más rápido y menos seguro que una frase de contraseña: quien copie la memoria de este teléfono puede probar PIN tras PIN.</translation>
     </message>
     <message>
         <source>New PIN, 6 to 12 digits</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN nuevo, de 6 a 12 dígitos</translation>
     </message>
     <message>
         <source>New passphrase, at least 8 characters</source>
-        <translation type="unfinished"></translation>
+        <translation>Frase de contraseña nueva, al menos 8 caracteres</translation>
     </message>
     <message>
         <source>The same again</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo mismo otra vez</translation>
     </message>
     <message>
         <source>Working</source>
-        <translation type="unfinished"></translation>
+        <translation>Procesando</translation>
     </message>
     <message>
         <source>Make the code</source>
-        <translation type="unfinished"></translation>
+        <translation>Crear el código</translation>
     </message>
     <message>
         <source>Change it</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar</translation>
     </message>
 </context>
 <context>
     <name>NewSheetPage</name>
     <message>
         <source>New case sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de caso nueva</translation>
     </message>
     <message>
         <source>Which procedure?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Qué procedimiento?</translation>
     </message>
     <message>
         <source>Your case</source>
-        <translation type="unfinished"></translation>
+        <translation>Tu caso</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>Remove</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar</translation>
     </message>
     <message>
         <source>Remove %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Quitar %1</translation>
     </message>
     <message>
         <source>Procedure, or how you say it: lap chole</source>
-        <translation type="unfinished"></translation>
+        <translation>Procedimiento, o como lo dices: lap chole</translation>
     </message>
     <message>
         <source>Search a procedure</source>
-        <translation type="unfinished"></translation>
+        <translation>Buscar un procedimiento</translation>
     </message>
     <message>
         <source>Yours, latest and most frequent first</source>
-        <translation type="unfinished"></translation>
+        <translation>Los tuyos, primero los recientes y frecuentes</translation>
     </message>
     <message>
         <source>Write it as &quot;%1&quot;</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribirlo como “%1”</translation>
     </message>
     <message>
         <source>Not in the list: you choose its specialty afterwards.</source>
-        <translation type="unfinished"></translation>
+        <translation>No está en la lista: eliges su especialidad después.</translation>
     </message>
     <message>
         <source>Add a procedure of the same operation</source>
-        <translation type="unfinished"></translation>
+        <translation>Agregar un procedimiento de la misma operación</translation>
     </message>
     <message>
         <source>One pathology</source>
-        <translation type="unfinished"></translation>
+        <translation>Una sola patología</translation>
     </message>
     <message>
         <source>Biopsy then excision of the same tumor, or scope turned open: it counts as one case.</source>
-        <translation type="unfinished"></translation>
+        <translation>Biopsia y luego escisión del mismo tumor, o endoscopia convertida en abierta: cuenta como un caso.</translation>
     </message>
     <message>
         <source>Surgeon</source>
-        <translation type="unfinished"></translation>
+        <translation>Cirujano</translation>
     </message>
     <message>
         <source>Fewer fields</source>
-        <translation type="unfinished"></translation>
+        <translation>Menos campos</translation>
     </message>
     <message>
         <source>Change day, site, room or times</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambiar día, sede, sala u horas</translation>
     </message>
     <message>
         <source>Day before</source>
-        <translation type="unfinished"></translation>
+        <translation>Anterior</translation>
     </message>
     <message>
         <source>Day after</source>
-        <translation type="unfinished"></translation>
+        <translation>Siguiente</translation>
     </message>
     <message>
         <source>Site</source>
-        <translation type="unfinished"></translation>
+        <translation>Sede</translation>
     </message>
     <message>
         <source>Room</source>
-        <translation type="unfinished"></translation>
+        <translation>Sala</translation>
     </message>
     <message>
         <source>Begin, 24 hours</source>
-        <translation type="unfinished"></translation>
+        <translation>Inicio, 24 horas</translation>
     </message>
     <message>
         <source>End</source>
-        <translation type="unfinished"></translation>
+        <translation>Fin</translation>
     </message>
     <message>
         <source>Canceled before incision</source>
-        <translation type="unfinished"></translation>
+        <translation>Cancelado antes de la incisión</translation>
     </message>
     <message>
         <source>It is recorded and has no role.</source>
-        <translation type="unfinished"></translation>
+        <translation>Queda registrado y no tiene rol.</translation>
     </message>
     <message>
         <source>No patient names, numbers, ages or birth dates on a sheet. The date, the site and a rare procedure can still point at one patient: treat your log as confidential.</source>
-        <translation type="unfinished"></translation>
+        <translation>En una hoja no van nombres, números, edades ni fechas de nacimiento de pacientes. La fecha, la sede y un procedimiento raro aún pueden señalar a un paciente: trata tu registro como confidencial.</translation>
     </message>
     <message>
         <source>Save and give the phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar y entregar el teléfono</translation>
     </message>
     <message>
         <source>Save for later</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardar para después</translation>
     </message>
 </context>
 <context>
     <name>OwnPhonePage</name>
     <message>
         <source>Sheet %1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja %1 de %2</translation>
     </message>
     <message>
         <source>Scan the answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Escanee la respuesta</translation>
     </message>
     <message>
         <source>Scan this with your phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Escanee esto con su teléfono</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>Code of the sheet to be signed</source>
-        <translation type="unfinished"></translation>
+        <translation>Código de la hoja por firmar</translation>
     </message>
     <message>
         <source>Hold the code on your phone before this camera, or choose a picture or file of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ponga el código de su teléfono frente a esta cámara, o elija una imagen o un archivo de él.</translation>
     </message>
     <message>
         <source>Open Peelpack on your phone, scan this code, mark the ten skills and sign there. Then show its answer to this phone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abra Peelpack en su teléfono, escanee este código, marque las diez habilidades y firme allí. Luego muestre la respuesta a este teléfono.</translation>
     </message>
     <message>
         <source>What the camera sees</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que ve la cámara</translation>
     </message>
     <message>
         <source>A picture or file of the answer</source>
-        <translation type="unfinished"></translation>
+        <translation>Una imagen o un archivo de la respuesta</translation>
     </message>
     <message>
         <source>Send the request as a file instead</source>
-        <translation type="unfinished"></translation>
+        <translation>Enviar la solicitud como archivo</translation>
     </message>
     <message>
         <source>I signed on my phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Firmé en mi teléfono</translation>
     </message>
 </context>
 <context>
     <name>ParcelsPage</name>
     <message>
         <source>Send and take in</source>
-        <translation type="unfinished"></translation>
+        <translation>Enviar y recibir</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>Everything is with your instructor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tu docente lo tiene todo.</translation>
     </message>
     <message>
         <source>A parcel is sealed: only your program&apos;s instructors can open it, so it may travel by any way, a message or a stick. Sending it again does no harm.</source>
-        <translation type="unfinished"></translation>
+        <translation>Un paquete va sellado: solo los docentes de tu programa pueden abrirlo, así que puede ir por cualquier vía, un mensaje o una memoria USB. No hace daño enviarlo otra vez.</translation>
     </message>
     <message>
         <source>Taken in</source>
-        <translation type="unfinished"></translation>
+        <translation>Recibido</translation>
     </message>
     <message>
         <source>Saved as %1. It counts as sent once your instructor has it: their answer comes back in a parcel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardado como %1. Cuenta como enviado cuando lo tenga tu docente: su respuesta vuelve en un paquete.</translation>
     </message>
     <message>
         <source>Send to my instructor</source>
-        <translation type="unfinished"></translation>
+        <translation>Enviar a mi docente</translation>
     </message>
     <message>
         <source>Take in what came from my instructor</source>
-        <translation type="unfinished"></translation>
+        <translation>Recibir lo que envió mi docente</translation>
     </message>
 </context>
 <context>
     <name>PerformedPage</name>
     <message>
         <source>For %1 · sheet %2 of %3</source>
-        <translation type="unfinished"></translation>
+        <translation>Para %1 · hoja %2 de %3</translation>
     </message>
     <message>
         <source>For %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Para %1</translation>
     </message>
     <message>
         <source>Was this performed?</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Esto es lo que se realizó?</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>Correct it</source>
-        <translation type="unfinished"></translation>
+        <translation>Corregir</translation>
     </message>
     <message>
         <source>Correct %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Corregir %1</translation>
     </message>
     <message>
         <source>What was performed instead</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que se realizó en su lugar</translation>
     </message>
     <message>
         <source>This was performed</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto se realizó</translation>
     </message>
     <message>
         <source>Canceled before incision</source>
-        <translation type="unfinished"></translation>
+        <translation>Cancelado antes de la incisión</translation>
     </message>
     <message>
         <source>Use the phone after degowning and hand washing, never at the field. Counts, sterile technique and what a student may do follow your facility&apos;s policy.</source>
-        <translation type="unfinished"></translation>
+        <translation>Use el teléfono después de quitarse la bata y lavarse las manos, nunca junto al campo estéril. Los conteos, la técnica estéril y lo que puede hacer un estudiante siguen las normas de su centro.</translation>
     </message>
     <message>
         <source>Mark and sign on my own phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Marcar y firmar en mi propio teléfono</translation>
     </message>
     <message>
         <source>The strongest way, when an instructor knows your phone.</source>
-        <translation type="unfinished"></translation>
+        <translation>La forma más segura, si un docente conoce su teléfono.</translation>
     </message>
     <message>
         <source>I do not sign this</source>
-        <translation type="unfinished"></translation>
+        <translation>No firmo esto</translation>
     </message>
     <message>
         <source>With a reason; the sheet stays open.</source>
-        <translation type="unfinished"></translation>
+        <translation>Con un motivo; la hoja queda abierta.</translation>
     </message>
     <message>
         <source>Give the phone back</source>
-        <translation type="unfinished"></translation>
+        <translation>Devolver el teléfono</translation>
     </message>
     <message>
         <source>Nothing is signed; %1 unlocks it.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se firma nada; %1 lo desbloquea.</translation>
     </message>
     <message>
         <source>Yes, and it was canceled</source>
-        <translation type="unfinished"></translation>
+        <translation>Sí, y se canceló</translation>
     </message>
     <message>
         <source>Yes, mark the skills</source>
-        <translation type="unfinished"></translation>
+        <translation>Sí, marcar las habilidades</translation>
     </message>
 </context>
 <context>
     <name>ReadBackPage</name>
     <message>
         <source>Before you sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Antes de firmar</translation>
     </message>
     <message>
         <source>This is what you sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto es lo que firma</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>I scrubbed on this case with this student. These are my own marks for what I saw.</source>
-        <translation type="unfinished"></translation>
+        <translation>Instrumenté este caso con este estudiante. Estas marcas son mías, de lo que vi.</translation>
     </message>
     <message>
         <source>That is right, sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Es correcto, firmar</translation>
     </message>
 </context>
 <context>
     <name>ReasonForm</name>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation>Cancelar</translation>
     </message>
 </context>
 <context>
     <name>ReturnPage</name>
     <message>
         <source>Signed by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Firmado por %1</translation>
     </message>
     <message>
         <source>Declined</source>
-        <translation type="unfinished"></translation>
+        <translation>No firmada, con motivo</translation>
     </message>
     <message>
         <source>Nothing is signed</source>
-        <translation type="unfinished"></translation>
+        <translation>No se firmó nada</translation>
     </message>
     <message>
         <source>Give the phone back to %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Devuelva el teléfono a %1</translation>
     </message>
     <message>
         <source>Go on marking</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir marcando</translation>
     </message>
     <message>
         <source>The pack is sealed. What you signed cannot be changed without it showing.</source>
-        <translation type="unfinished"></translation>
+        <translation>El sobre está sellado. Lo que firmó no se puede cambiar sin que se note.</translation>
     </message>
     <message>
         <source>Marks that are not signed are not kept. That the phone was with you, and from when to when, stays in the journal.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las marcas sin firmar no se guardan. En el registro queda que usted tuvo el teléfono, y desde cuándo hasta cuándo.</translation>
     </message>
     <message>
         <source>%1, your PIN or passphrase</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, tu PIN o frase de contraseña</translation>
     </message>
     <message>
         <source>Checking</source>
-        <translation type="unfinished"></translation>
+        <translation>Comprobando</translation>
     </message>
     <message>
         <source>Open my phone</source>
-        <translation type="unfinished"></translation>
+        <translation>Abrir mi teléfono</translation>
     </message>
 </context>
 <context>
     <name>SheetListPage</name>
     <message>
         <source>Case sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>Hojas de caso</translation>
     </message>
     <message>
         <source>Procedure, surgeon, site or room</source>
-        <translation type="unfinished"></translation>
+        <translation>Procedimiento, cirujano, sede o sala</translation>
     </message>
     <message>
         <source>State</source>
-        <translation type="unfinished"></translation>
+        <translation>Estado</translation>
     </message>
     <message>
         <source>Role</source>
-        <translation type="unfinished"></translation>
+        <translation>Rol</translation>
     </message>
     <message>
         <source>Specialty</source>
-        <translation type="unfinished"></translation>
+        <translation>Especialidad</translation>
     </message>
     <message>
         <source>No sheet fits. Clear the search or choose another filter.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ninguna hoja coincide. Borra la búsqueda o elige otro filtro.</translation>
     </message>
     <message>
         <source>In this sitting</source>
-        <translation type="unfinished"></translation>
+        <translation>En esta tanda</translation>
     </message>
     <message>
         <source>Several sheets for one preceptor</source>
-        <translation type="unfinished"></translation>
+        <translation>Varias hojas para un preceptor</translation>
     </message>
     <message>
         <source>Cancel</source>
-        <translation type="unfinished"></translation>
+        <translation>Cancelar</translation>
     </message>
     <message>
         <source>Tap the sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>Toca las hojas</translation>
     </message>
     <message numerus="yes">
         <source>Give the phone for %n sheet(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Entregar el teléfono por %n hoja</numerusform>
+            <numerusform>Entregar el teléfono por %n hojas</numerusform>
         </translation>
     </message>
 </context>
@@ -884,932 +884,939 @@
     <name>SheetPageView</name>
     <message>
         <source>Case sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de caso</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>Counts under</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuenta en</translation>
     </message>
     <message>
         <source>Choose</source>
-        <translation type="unfinished"></translation>
+        <translation>Elegir</translation>
     </message>
     <message>
         <source>Count under %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Contar en %1</translation>
     </message>
     <message>
         <source>Marks</source>
-        <translation type="unfinished"></translation>
+        <translation>Marcas</translation>
     </message>
     <message>
         <source>Ask for a mark review</source>
-        <translation type="unfinished"></translation>
+        <translation>Pedir una revisión de la marca</translation>
     </message>
     <message>
         <source>Ask for a mark review: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Pedir una revisión de la marca: %1</translation>
     </message>
     <message>
         <source>You did this: say when and how. Your instructor reads it; the preceptor&apos;s mark stays beside it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo hiciste: di cuándo y cómo. Tu docente lo lee; la marca del preceptor queda al lado.</translation>
     </message>
     <message>
         <source>Ask for the review</source>
-        <translation type="unfinished"></translation>
+        <translation>Pedir la revisión</translation>
     </message>
     <message>
         <source>Signed by</source>
-        <translation type="unfinished"></translation>
+        <translation>Firmado por</translation>
     </message>
     <message>
         <source>Waiting for %1: change</source>
-        <translation type="unfinished"></translation>
+        <translation>En espera de %1: cambiar</translation>
     </message>
     <message>
         <source>The preceptor has left: note who</source>
-        <translation type="unfinished"></translation>
+        <translation>El preceptor se fue: anotar quién es</translation>
     </message>
     <message>
         <source>Who scrubbed with you and will sign it? Only you see this note.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Quién instrumentó contigo y la firmará? Solo tú ves esta nota.</translation>
     </message>
     <message>
         <source>Wait for them</source>
-        <translation type="unfinished"></translation>
+        <translation>Esperar su firma</translation>
     </message>
     <message>
         <source>It was not canceled</source>
-        <translation type="unfinished"></translation>
+        <translation>No se canceló</translation>
     </message>
     <message>
         <source>Canceled before incision</source>
-        <translation type="unfinished"></translation>
+        <translation>Cancelado antes de la incisión</translation>
     </message>
     <message>
         <source>Take this sheet back</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirar esta hoja</translation>
     </message>
     <message>
         <source>Why? The sheet stays visible with your reason and does not count. Once it is initialed, your instructor decides.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿Por qué? La hoja sigue visible con tu motivo y no cuenta. Si ya tiene iniciales, decide tu docente.</translation>
     </message>
     <message>
         <source>Take it back</source>
-        <translation type="unfinished"></translation>
+        <translation>Retirar</translation>
     </message>
     <message>
         <source>What happened</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que pasó</translation>
     </message>
     <message>
         <source>Give the phone to your preceptor</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar el teléfono a tu preceptor</translation>
     </message>
     <message>
         <source>Give the phone to a second preceptor</source>
-        <translation type="unfinished"></translation>
+        <translation>Entregar el teléfono a un segundo preceptor</translation>
     </message>
 </context>
 <context>
     <name>SheetRow</name>
     <message>
         <source>waiting for %1</source>
-        <translation type="unfinished"></translation>
+        <translation>en espera de %1</translation>
     </message>
     <message>
         <source>initialed by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>con iniciales de %1</translation>
     </message>
     <message>
         <source>marked by %1</source>
-        <translation type="unfinished"></translation>
+        <translation>marcada por %1</translation>
     </message>
     <message>
         <source>Your instructor asks: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Tu docente pregunta: %1</translation>
     </message>
     <message>
         <source>You changed it after it was signed: the signed version counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cambiaste después de la firma: cuenta la versión firmada.</translation>
     </message>
     <message>
         <source>Drawn signature: it counts once your instructor has confirmed it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Firma dibujada: cuenta cuando tu docente la haya confirmado.</translation>
     </message>
     <message>
         <source>A skill is not marked: ask a preceptor who saw it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Una habilidad está sin marcar: pide la marca a un preceptor que la haya visto.</translation>
     </message>
     <message>
         <source>Ready for the preceptor</source>
-        <translation type="unfinished"></translation>
+        <translation>Lista para el preceptor</translation>
     </message>
 </context>
 <context>
     <name>SigningPage</name>
     <message numerus="yes">
         <source>One signature for %n sheet(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Una firma para %n hoja</numerusform>
+            <numerusform>Una firma para %n hojas</numerusform>
         </translation>
     </message>
     <message>
         <source>Your PIN</source>
-        <translation type="unfinished"></translation>
+        <translation>Su PIN</translation>
     </message>
     <message>
         <source>Sign</source>
-        <translation type="unfinished"></translation>
+        <translation>Firmar</translation>
     </message>
     <message>
         <source>Back</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>A card that is not on the program&apos;s list</source>
-        <translation type="unfinished"></translation>
+        <translation>Atrás</translation>
     </message>
     <message>
         <source>This is your new signing card. Photograph it with your own phone now: it is shown only here. Whoever has the picture and your PIN can sign as you.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta es su nueva tarjeta de firma. Fotografíela ahora con su propio teléfono: solo se muestra aquí. Quien tenga la foto y su PIN puede firmar como si fuera usted.</translation>
     </message>
     <message>
         <source>Code of the new signing card</source>
-        <translation type="unfinished"></translation>
+        <translation>Código de la nueva tarjeta de firma</translation>
     </message>
     <message>
         <source>Choose a PIN, 6 to 12 digits</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija un PIN, de 6 a 12 dígitos</translation>
     </message>
     <message>
         <source>PIN of the card</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN de la tarjeta</translation>
     </message>
     <message>
         <source>The PIN again</source>
-        <translation type="unfinished"></translation>
+        <translation>El PIN otra vez</translation>
     </message>
     <message>
         <source>The two PINs differ.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los dos PIN no coinciden.</translation>
     </message>
     <message>
         <source>What the camera sees</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que ve la cámara</translation>
     </message>
     <message>
         <source>Scan my signing card</source>
-        <translation type="unfinished"></translation>
+        <translation>Escanear mi tarjeta de firma</translation>
     </message>
     <message>
         <source>A picture of my signing card</source>
-        <translation type="unfinished"></translation>
+        <translation>Una imagen de mi tarjeta de firma</translation>
     </message>
     <message>
         <source>Type the code of my signing card</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribir el código de mi tarjeta de firma</translation>
     </message>
     <message>
         <source>The code printed on the card, 7 groups of 5</source>
-        <translation type="unfinished"></translation>
+        <translation>El código impreso en la tarjeta, 7 grupos de 5</translation>
     </message>
     <message>
         <source>Use this card</source>
-        <translation type="unfinished"></translation>
+        <translation>Usar esta tarjeta</translation>
     </message>
     <message>
         <source>I have no signing card: make one now</source>
-        <translation type="unfinished"></translation>
+        <translation>No tengo tarjeta de firma: crear una ahora</translation>
     </message>
     <message>
         <source>It counts once an instructor vouches for it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuenta cuando un docente la avale.</translation>
     </message>
     <message>
         <source>Your name</source>
-        <translation type="unfinished"></translation>
+        <translation>Su nombre</translation>
     </message>
     <message>
         <source>Your credential, such as CST or RN</source>
-        <translation type="unfinished"></translation>
+        <translation>Su credencial, como CST o RN</translation>
     </message>
     <message>
         <source>Make my card</source>
-        <translation type="unfinished"></translation>
+        <translation>Crear mi tarjeta</translation>
     </message>
     <message>
         <source>Draw my signature</source>
-        <translation type="unfinished"></translation>
+        <translation>Dibujar mi firma</translation>
     </message>
     <message>
         <source>The weakest way: it counts only once an instructor has asked you about it.</source>
-        <translation type="unfinished"></translation>
+        <translation>La forma menos segura: solo cuenta cuando un docente le haya preguntado por ella.</translation>
     </message>
     <message>
         <source>Demo: hold one of these cards before the camera</source>
-        <translation type="unfinished"></translation>
+        <translation>Demo: ponga una de estas tarjetas frente a la cámara</translation>
     </message>
     <message>
         <source>Signing</source>
-        <translation type="unfinished"></translation>
+        <translation>Firmando</translation>
     </message>
     <message numerus="yes">
         <source>Sign %n sheet(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>Firmar %n hoja</numerusform>
+            <numerusform>Firmar %n hojas</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>A card that this phone&apos;s list does not have</source>
+        <translation>Una tarjeta que no está en la lista de este teléfono</translation>
     </message>
 </context>
 <context>
     <name>TabBarOfPages</name>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoy</translation>
     </message>
     <message>
         <source>Sheets</source>
-        <translation type="unfinished"></translation>
+        <translation>Hojas</translation>
     </message>
     <message>
         <source>Tally</source>
-        <translation type="unfinished"></translation>
+        <translation>Recuento</translation>
     </message>
     <message>
         <source>Me</source>
-        <translation type="unfinished"></translation>
+        <translation>Yo</translation>
     </message>
 </context>
 <context>
     <name>TallyPage</name>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1 and %n more</source>
+        <translation>
+            <numerusform>%1 y %n más</numerusform>
+            <numerusform>%1 y %n más</numerusform>
+        </translation>
     </message>
     <message>
         <source>First scrub in %1: the next one counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primera instrumentación en %1: la próxima cuenta.</translation>
     </message>
     <message>
         <source>Second scrub in %1: the next one counts.</source>
-        <translation type="unfinished"></translation>
+        <translation>Segunda instrumentación en %1: la próxima cuenta.</translation>
     </message>
     <message>
         <source>First scrub in %1: it takes %2 of one specialty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Primera instrumentación en %1: hacen falta %2 de una misma especialidad.</translation>
     </message>
     <message>
         <source>Second scrub in %1: it takes %2 of one specialty.</source>
-        <translation type="unfinished"></translation>
+        <translation>Segunda instrumentación en %1: hacen falta %2 de una misma especialidad.</translation>
     </message>
 </context>
 <context>
     <name>TallyPageView</name>
     <message>
         <source>Tally</source>
-        <translation type="unfinished"></translation>
+        <translation>Recuento</translation>
     </message>
     <message>
         <source>Ask for next</source>
-        <translation type="unfinished"></translation>
+        <translation>Qué pedir ahora</translation>
     </message>
     <message>
         <source>Hide what does not count</source>
-        <translation type="unfinished"></translation>
+        <translation>Ocultar lo que no cuenta</translation>
     </message>
     <message>
         <source>Why cases do not count</source>
-        <translation type="unfinished"></translation>
+        <translation>Por qué hay casos que no cuentan</translation>
     </message>
     <message>
         <source>%1. The program&apos;s director decides which requirements are in force and who has met them.</source>
-        <translation type="unfinished"></translation>
+        <translation>%1. La dirección del programa decide qué requisitos están en vigor y quién los ha cumplido.</translation>
     </message>
 </context>
 <context>
     <name>ThreeWay</name>
     <message>
         <source>Yes</source>
-        <translation type="unfinished"></translation>
+        <translation>Sí</translation>
     </message>
     <message>
         <source>No</source>
-        <translation type="unfinished"></translation>
+        <translation>No</translation>
     </message>
     <message>
         <source>N/A</source>
-        <translation type="unfinished"></translation>
+        <translation>N/A</translation>
     </message>
 </context>
 <context>
     <name>TodayPage</name>
     <message>
         <source>Today</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoy</translation>
     </message>
     <message>
         <source>Waiting</source>
-        <translation type="unfinished"></translation>
+        <translation>En espera</translation>
     </message>
     <message>
         <source>Nothing waits for a signature or an answer. After your next case, tap New case sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada espera una firma ni una respuesta. Después de tu próximo caso, toca Hoja de caso nueva.</translation>
     </message>
     <message>
         <source>Latest</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo último</translation>
     </message>
     <message>
         <source>Send to my instructor</source>
-        <translation type="unfinished"></translation>
+        <translation>Enviar a mi docente</translation>
     </message>
     <message>
         <source>Go on with your case sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Seguir con tu hoja de caso</translation>
     </message>
     <message>
         <source>New case sheet</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoja de caso nueva</translation>
     </message>
 </context>
 <context>
     <name>WelcomePage</name>
     <message>
         <source>Your case sheets, sealed</source>
-        <translation type="unfinished"></translation>
+        <translation>Tus hojas de caso, selladas</translation>
     </message>
     <message>
         <source>After the case</source>
-        <translation type="unfinished"></translation>
+        <translation>Después del caso</translation>
     </message>
     <message>
         <source>You open a case sheet, without network, in half a minute.</source>
-        <translation type="unfinished"></translation>
+        <translation>Abres una hoja de caso, sin red, en medio minuto.</translation>
     </message>
     <message>
         <source>Your preceptor signs</source>
-        <translation type="unfinished"></translation>
+        <translation>Tu preceptor firma</translation>
     </message>
     <message>
         <source>On your phone, with their own card: ten skills, one minute. Nobody can change it afterwards without it showing.</source>
-        <translation type="unfinished"></translation>
+        <translation>En tu teléfono, con su propia tarjeta: diez habilidades, un minuto. Después nadie puede cambiarlo sin que se note.</translation>
     </message>
     <message>
         <source>Your instructor initials</source>
-        <translation type="unfinished"></translation>
+        <translation>Tu docente pone sus iniciales</translation>
     </message>
     <message>
         <source>And you always know what counts and what to ask for next.</source>
-        <translation type="unfinished"></translation>
+        <translation>Y siempre sabes qué cuenta y qué pedir después.</translation>
     </message>
     <message>
         <source>Join a program</source>
-        <translation type="unfinished"></translation>
+        <translation>Unirme a un programa</translation>
     </message>
     <message>
         <source>Making the demo</source>
-        <translation type="unfinished"></translation>
+        <translation>Preparando la demo</translation>
     </message>
     <message>
         <source>Look around in the demo</source>
-        <translation type="unfinished"></translation>
+        <translation>Explorar la demo</translation>
     </message>
 </context>
 <context>
     <name>Words</name>
     <message>
         <source>Checked supplies and equipment</source>
-        <translation type="unfinished"></translation>
+        <translation>Verificar insumos y equipo</translation>
     </message>
     <message>
         <source>Set up the sterile field</source>
-        <translation type="unfinished"></translation>
+        <translation>Preparar el campo estéril</translation>
     </message>
     <message>
         <source>Counts, initial and closing</source>
-        <translation type="unfinished"></translation>
+        <translation>Hacer los conteos al inicio y al cierre</translation>
     </message>
     <message>
         <source>Passed instruments</source>
-        <translation type="unfinished"></translation>
+        <translation>Pasar el instrumental</translation>
     </message>
     <message>
         <source>Kept sterile technique</source>
-        <translation type="unfinished"></translation>
+        <translation>Mantener la técnica estéril</translation>
     </message>
     <message>
         <source>Sponged the wound</source>
-        <translation type="unfinished"></translation>
+        <translation>Secar la herida con gasas</translation>
     </message>
     <message>
         <source>Suctioned</source>
-        <translation type="unfinished"></translation>
+        <translation>Aspirar</translation>
     </message>
     <message>
         <source>Cut suture</source>
-        <translation type="unfinished"></translation>
+        <translation>Cortar sutura</translation>
     </message>
     <message>
         <source>Held retractors</source>
-        <translation type="unfinished"></translation>
+        <translation>Sostener los separadores</translation>
     </message>
     <message>
         <source>Handled the camera</source>
-        <translation type="unfinished"></translation>
+        <translation>Manejar la cámara</translation>
     </message>
     <message>
         <source>not marked</source>
-        <translation type="unfinished"></translation>
+        <translation>sin marcar</translation>
     </message>
     <message>
         <source>Yes</source>
-        <translation type="unfinished"></translation>
+        <translation>Sí</translation>
     </message>
     <message>
         <source>No</source>
-        <translation type="unfinished"></translation>
+        <translation>No</translation>
     </message>
     <message>
         <source>N/A</source>
-        <translation type="unfinished"></translation>
+        <translation>N/A</translation>
     </message>
     <message>
         <source>First scrub</source>
-        <translation type="unfinished"></translation>
+        <translation>Primera instrumentación</translation>
     </message>
     <message>
         <source>Second scrub</source>
-        <translation type="unfinished"></translation>
+        <translation>Segunda instrumentación</translation>
     </message>
     <message>
         <source>Observation</source>
-        <translation type="unfinished"></translation>
+        <translation>Observación</translation>
     </message>
     <message>
         <source>Not fully marked</source>
-        <translation type="unfinished"></translation>
+        <translation>Marcas incompletas</translation>
     </message>
     <message>
         <source>Canceled</source>
-        <translation type="unfinished"></translation>
+        <translation>Cancelado</translation>
     </message>
     <message>
         <source>General</source>
-        <translation type="unfinished"></translation>
+        <translation>General</translation>
     </message>
     <message>
         <source>Cardiothoracic</source>
-        <translation type="unfinished"></translation>
+        <translation>Cardiotorácica</translation>
     </message>
     <message>
         <source>Ear, nose and throat</source>
-        <translation type="unfinished"></translation>
+        <translation>Otorrinolaringología</translation>
     </message>
     <message>
         <source>Eye</source>
-        <translation type="unfinished"></translation>
+        <translation>Oftalmología</translation>
     </message>
     <message>
         <source>Genitourinary</source>
-        <translation type="unfinished"></translation>
+        <translation>Genitourinaria</translation>
     </message>
     <message>
         <source>Neurosurgery</source>
-        <translation type="unfinished"></translation>
+        <translation>Neurocirugía</translation>
     </message>
     <message>
         <source>Obstetrics and gynecology</source>
-        <translation type="unfinished"></translation>
+        <translation>Ginecología y obstetricia</translation>
     </message>
     <message>
         <source>Oral and maxillofacial</source>
-        <translation type="unfinished"></translation>
+        <translation>Oral y maxilofacial</translation>
     </message>
     <message>
         <source>Orthopedics</source>
-        <translation type="unfinished"></translation>
+        <translation>Ortopedia</translation>
     </message>
     <message>
         <source>Peripheral vascular</source>
-        <translation type="unfinished"></translation>
+        <translation>Vascular periférica</translation>
     </message>
     <message>
         <source>Plastic and reconstructive</source>
-        <translation type="unfinished"></translation>
+        <translation>Plástica y reconstructiva</translation>
     </message>
     <message>
         <source>Procurement and transplant</source>
-        <translation type="unfinished"></translation>
+        <translation>Obtención y trasplante</translation>
     </message>
     <message>
         <source>Diagnostic endoscopy</source>
-        <translation type="unfinished"></translation>
+        <translation>Endoscopia diagnóstica</translation>
     </message>
     <message>
         <source>Labor and delivery</source>
-        <translation type="unfinished"></translation>
+        <translation>Parto vaginal</translation>
     </message>
     <message>
         <source>not signed yet</source>
-        <translation type="unfinished"></translation>
+        <translation>aún sin firmar</translation>
     </message>
     <message>
         <source>signed</source>
-        <translation type="unfinished"></translation>
+        <translation>firmada</translation>
     </message>
     <message>
         <source>returned with a question</source>
-        <translation type="unfinished"></translation>
+        <translation>devuelta con una pregunta</translation>
     </message>
     <message>
         <source>initialed</source>
-        <translation type="unfinished"></translation>
+        <translation>con iniciales</translation>
     </message>
     <message>
         <source>changed by your instructor</source>
-        <translation type="unfinished"></translation>
+        <translation>cambiada por tu docente</translation>
     </message>
     <message>
         <source>taken back</source>
-        <translation type="unfinished"></translation>
+        <translation>retirada</translation>
     </message>
     <message>
         <source>void</source>
-        <translation type="unfinished"></translation>
+        <translation>anulada</translation>
     </message>
     <message>
         <source>on the preceptor&apos;s own phone</source>
-        <translation type="unfinished"></translation>
+        <translation>teléfono propio del preceptor</translation>
     </message>
     <message>
         <source>signing card and PIN</source>
-        <translation type="unfinished"></translation>
+        <translation>tarjeta de firma con PIN</translation>
     </message>
     <message>
         <source>new signing card, not vouched for yet</source>
-        <translation type="unfinished"></translation>
+        <translation>tarjeta de firma nueva (aún sin aval)</translation>
     </message>
     <message>
         <source>drawn on this phone, the weakest way</source>
-        <translation type="unfinished"></translation>
+        <translation>firma dibujada en este teléfono (la forma menos segura)</translation>
     </message>
     <message>
         <source>pen-signed stub</source>
-        <translation type="unfinished"></translation>
+        <translation>talón firmado con bolígrafo</translation>
     </message>
     <message>
         <source>first scrub</source>
-        <translation type="unfinished"></translation>
+        <translation>primera instrumentación</translation>
     </message>
     <message>
         <source>first or second scrub</source>
-        <translation type="unfinished"></translation>
+        <translation>primera o segunda instrumentación</translation>
     </message>
     <message>
         <source>second scrub</source>
-        <translation type="unfinished"></translation>
+        <translation>segunda instrumentación</translation>
     </message>
     <message>
         <source>Specialty</source>
-        <translation type="unfinished"></translation>
+        <translation>Especialidad</translation>
     </message>
     <message>
         <source>%1, %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1, %2</translation>
     </message>
     <message>
         <source>%1 and %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 y %2</translation>
     </message>
     <message>
         <source>The case was canceled before incision, so it has no role.</source>
-        <translation type="unfinished"></translation>
+        <translation>El caso se canceló antes de la incisión, así que no tiene rol.</translation>
     </message>
     <message>
         <source>No skill is marked yet, so there is no role yet.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aún no hay ninguna habilidad marcada, así que aún no hay rol.</translation>
     </message>
     <message>
         <source>There is no role until every skill is marked. Missing: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay rol hasta que estén marcadas todas las habilidades. Falta marcar: %1.</translation>
     </message>
     <message>
         <source>All five first-scrub skills are Yes, so the second-scrub marks do not change the role.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las cinco habilidades de primera instrumentación tienen Sí, así que las marcas de segunda instrumentación no cambian el rol.</translation>
     </message>
     <message>
         <source>Every first-scrub skill is Yes, or N/A: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Todas las habilidades de primera instrumentación tienen Sí, o N/A: %1.</translation>
     </message>
     <message>
         <source>Not every first-scrub skill is Yes, and a second-scrub skill is.</source>
-        <translation type="unfinished"></translation>
+        <translation>No todas las habilidades de primera instrumentación tienen Sí, pero alguna de segunda instrumentación lo tiene.</translation>
     </message>
     <message>
         <source>Not first scrub, because these are No: %1. A second-scrub skill is Yes.</source>
-        <translation type="unfinished"></translation>
+        <translation>No es primera instrumentación, porque esto tiene No: %1. Alguna habilidad de segunda instrumentación tiene Sí.</translation>
     </message>
     <message>
         <source>Not every first-scrub skill is Yes and no second-scrub skill is, so it is an observation.</source>
-        <translation type="unfinished"></translation>
+        <translation>No todas las habilidades de primera instrumentación tienen Sí y ninguna de segunda instrumentación lo tiene, así que es una observación.</translation>
     </message>
 </context>
 <context>
     <name>peelpack::camera::DeviceCamera</name>
     <message>
         <source>There is no camera here: choose a picture of the code, or type it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Aquí no hay cámara: se puede elegir una imagen del código o escribirlo.</translation>
     </message>
     <message>
         <source>The camera does not start: choose a picture of the code, or type it.</source>
-        <translation type="unfinished"></translation>
+        <translation>La cámara no arranca: se puede elegir una imagen del código o escribirlo.</translation>
     </message>
 </context>
 <context>
     <name>peelpack::parts::QrScanner</name>
     <message>
         <source>This file is no picture.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este archivo no es una imagen.</translation>
     </message>
     <message>
         <source>There is no readable code in this picture: take it again, closer and straight.</source>
-        <translation type="unfinished"></translation>
+        <translation>No hay un código legible en esta imagen: hay que tomarla de nuevo, más de cerca y de frente.</translation>
     </message>
 </context>
 <context>
     <name>peelpack::preceptor::HandOver</name>
     <message>
         <source>against the preference card</source>
-        <translation type="unfinished"></translation>
+        <translation>según la tarjeta de preferencias</translation>
     </message>
     <message>
         <source>with the circulator</source>
-        <translation type="unfinished"></translation>
+        <translation>con circulante</translation>
     </message>
     <message>
         <source>a break that was seen and mended is Yes</source>
-        <translation type="unfinished"></translation>
+        <translation>una ruptura vista y corregida es Sí</translation>
     </message>
     <message>
         <source>%1 to %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 a %2</translation>
     </message>
     <message>
         <source>marked already: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>ya marcada: %1</translation>
     </message>
     <message>
         <source>Mark what you saw.</source>
-        <translation type="unfinished"></translation>
+        <translation>Marque lo que vio.</translation>
     </message>
     <message>
         <source>Say why &quot;%1&quot; is N/A.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diga por qué “%1” es N/A.</translation>
     </message>
     <message>
         <source>This looks like %1. No patient names, numbers, ages or birth dates belong here.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esto parece %1. Aquí no van nombres, números, edades ni fechas de nacimiento de pacientes.</translation>
     </message>
     <message>
         <source>%1: %2 for %3</source>
-        <translation type="unfinished"></translation>
+        <translation>%1: %2, para %3</translation>
     </message>
     <message>
         <source>The case was canceled before incision.</source>
-        <translation type="unfinished"></translation>
+        <translation>El caso se canceló antes de la incisión.</translation>
     </message>
     <message>
         <source>Yes: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Sí: %1</translation>
     </message>
     <message>
         <source>No: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>No: %1</translation>
     </message>
     <message>
         <source>N/A: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>N/A: %1</translation>
     </message>
     <message>
         <source>You did not see: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>No vio: %1</translation>
     </message>
     <message>
         <source>Feedback: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Comentarios: %1</translation>
     </message>
     <message>
         <source>What counts here: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que cuenta aquí: %1.</translation>
     </message>
     <message>
         <source>Only once an instructor has confirmed it with you: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Solo cuando un docente lo haya confirmado con usted: %1.</translation>
     </message>
     <message>
         <source>This card belongs to another program.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta tarjeta es de otro programa.</translation>
     </message>
     <message>
         <source>Choose your name first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Elija primero su nombre.</translation>
     </message>
     <message>
         <source>Whose card is it? Your name is missing.</source>
-        <translation type="unfinished"></translation>
-    </message>
-    <message>
-        <source>Nobody on the program&apos;s list has this card: make yourself known with name and credential.</source>
-        <translation type="unfinished"></translation>
+        <translation>¿De quién es la tarjeta? Falta su nombre.</translation>
     </message>
     <message>
         <source>Write your name first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escriba primero su nombre.</translation>
     </message>
     <message>
         <source>Draw your signature first.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dibuje primero su firma.</translation>
     </message>
     <message>
         <source>Say why you do not sign; the student sees it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Diga por qué no firma; el estudiante lo ve.</translation>
+    </message>
+    <message>
+        <source>Your name is missing: this phone&apos;s list does not have this card.</source>
+        <translation>Falta su nombre: esta tarjeta no está en la lista de este teléfono.</translation>
     </message>
 </context>
 <context>
     <name>peelpack::share::Share</name>
     <message>
         <source>Cannot read this file.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede leer este archivo.</translation>
     </message>
     <message>
         <source>This file is too large to be one of Peelpack&apos;s.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este archivo es demasiado grande para ser de Peelpack.</translation>
     </message>
     <message>
         <source>Cannot write there: check the space that is left, or choose another place.</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede escribir ahí: hay que revisar el espacio que queda o elegir otro lugar.</translation>
     </message>
 </context>
 <context>
     <name>peelpack::shell::Joining</name>
     <message>
         <source>This invitation has expired: ask for a new one.</source>
-        <translation type="unfinished"></translation>
+        <translation>Esta invitación venció: pide una nueva.</translation>
     </message>
     <message>
         <source>This is not the text of an invitation. Copy all of it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Este no es el texto de una invitación. Cópialo entero.</translation>
     </message>
     <message>
         <source>Write your name as your instructor knows it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Escribe tu nombre como lo conoce tu docente.</translation>
     </message>
     <message>
         <source>The two PINs differ.</source>
-        <translation type="unfinished"></translation>
+        <translation>Los dos PIN no coinciden.</translation>
     </message>
     <message>
         <source>The two passphrases differ.</source>
-        <translation type="unfinished"></translation>
+        <translation>Las dos frases de contraseña no coinciden.</translation>
     </message>
 </context>
 <context>
     <name>peelpack::shell::Phone</name>
     <message>
         <source>PIN %1</source>
-        <translation type="unfinished"></translation>
+        <translation>PIN %1</translation>
     </message>
     <message>
         <source>The phone was with a preceptor when the app ended. What was marked and not signed is gone.</source>
-        <translation type="unfinished"></translation>
+        <translation>La app se cerró mientras un preceptor tenía el teléfono. Se perdió lo que estaba marcado y sin firmar.</translation>
     </message>
     <message>
         <source>That is not the demo&apos;s PIN: it is %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Ese no es el PIN de la demo: es %1.</translation>
     </message>
     <message>
         <source>The phone is locked.</source>
-        <translation type="unfinished"></translation>
+        <translation>El teléfono está bloqueado.</translation>
     </message>
     <message>
         <source>The demo&apos;s PIN stays as it is.</source>
-        <translation type="unfinished"></translation>
+        <translation>El PIN de la demo no cambia.</translation>
     </message>
     <message>
         <source>The two new ones differ.</source>
-        <translation type="unfinished"></translation>
+        <translation>El PIN o la frase de contraseña no es igual en los dos campos.</translation>
     </message>
     <message>
         <source>Changed. From now on the new one opens this phone.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cambio hecho. Desde ahora, lo nuevo abre este teléfono.</translation>
     </message>
     <message>
         <source>The demo has no vault code.</source>
-        <translation type="unfinished"></translation>
+        <translation>La demo no tiene código de la bóveda.</translation>
     </message>
 </context>
 <context>
     <name>peelpack::student::Desk</name>
     <message>
         <source>Student</source>
-        <translation type="unfinished"></translation>
+        <translation>Estudiante</translation>
     </message>
 </context>
 <context>
     <name>peelpack::student::NewSheet</name>
     <message>
         <source>Today, %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Hoy, %1</translation>
     </message>
     <message>
         <source>You have a sheet of this day for &quot;%1&quot; already. Is this another case?</source>
-        <translation type="unfinished"></translation>
+        <translation>Ya tienes una hoja de este día para “%1”. ¿Es otro caso?</translation>
     </message>
     <message>
         <source>&quot;%1&quot; looks like %2. No patient names, numbers, ages or birth dates belong on a sheet.</source>
-        <translation type="unfinished"></translation>
+        <translation>“%1” parece %2. En una hoja no van nombres, números, edades ni fechas de nacimiento de pacientes.</translation>
     </message>
 </context>
 <context>
     <name>peelpack::student::Parcels</name>
     <message numerus="yes">
         <source>%n change(s) are only on this phone and lost with it until your instructor has them.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n cambio está solo en este teléfono y se pierde con él mientras tu docente no lo tenga.</numerusform>
+            <numerusform>%n cambios están solo en este teléfono y se pierden con él mientras tu docente no los tenga.</numerusform>
         </translation>
     </message>
     <message>
         <source>With your instructor up to %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tu docente lo tiene todo hasta el %1.</translation>
     </message>
     <message>
         <source>Your journal is too large for one parcel.</source>
-        <translation type="unfinished"></translation>
+        <translation>Tu registro es demasiado grande para un paquete.</translation>
     </message>
     <message>
         <source>Cannot use %1: %2</source>
-        <translation type="unfinished"></translation>
+        <translation>No se puede usar %1: %2</translation>
     </message>
     <message>
         <source>Kept: something that came before it is missing. It is tried again with the next file.</source>
-        <translation type="unfinished"></translation>
+        <translation>Guardado aparte: falta algo que va antes. Se intenta de nuevo con el próximo archivo.</translation>
     </message>
     <message numerus="yes">
         <source>%n entries cannot be used.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n entrada no se puede usar.</numerusform>
+            <numerusform>%n entradas no se pueden usar.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n news taken in.</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n novedad recibida.</numerusform>
+            <numerusform>%n novedades recibidas.</numerusform>
         </translation>
     </message>
     <message>
         <source>Nothing new: you have it already.</source>
-        <translation type="unfinished"></translation>
+        <translation>Nada nuevo: ya lo tienes.</translation>
     </message>
     <message>
         <source>This phone&apos;s record split, often after a restore. Nothing more is signed with its keys: ask your instructor for a new invitation and join again. What you have stays.</source>
-        <translation type="unfinished"></translation>
+        <translation>El registro de este teléfono se dividió; suele pasar tras restaurar una copia. Con sus claves ya no se firma nada: pide a tu docente una invitación nueva y únete otra vez. Lo que tienes se conserva.</translation>
     </message>
 </context>
 <context>
     <name>peelpack::student::SheetList</name>
     <message>
         <source>Any state</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo estado</translation>
     </message>
     <message>
         <source>Any role</source>
-        <translation type="unfinished"></translation>
+        <translation>Todo rol</translation>
     </message>
     <message>
         <source>Any specialty</source>
-        <translation type="unfinished"></translation>
+        <translation>Toda especialidad</translation>
     </message>
     <message numerus="yes">
         <source>%n sheet(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n hoja</numerusform>
+            <numerusform>%n hojas</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%1 of %n sheet(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%1 de %n hoja</numerusform>
+            <numerusform>%1 de %n hojas</numerusform>
         </translation>
     </message>
 </context>
@@ -1817,119 +1824,119 @@
     <name>peelpack::student::SheetPage</name>
     <message>
         <source>after it was initialed: without effect</source>
-        <translation type="unfinished"></translation>
+        <translation>después de las iniciales: sin efecto</translation>
     </message>
     <message>
         <source>signed other procedures or another head</source>
-        <translation type="unfinished"></translation>
+        <translation>firmó otros procedimientos u otro encabezado</translation>
     </message>
     <message>
         <source>somebody unknown</source>
-        <translation type="unfinished"></translation>
+        <translation>alguien desconocido</translation>
     </message>
     <message>
         <source>Reason: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Motivo: %1</translation>
     </message>
     <message>
         <source>As it was signed: %1; %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Como se firmó: %1; %2.</translation>
     </message>
     <message>
         <source>You asked for a review: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Pediste una revisión: %1</translation>
     </message>
     <message>
         <source>Your review was accepted: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Tu revisión se aceptó: %1</translation>
     </message>
     <message>
         <source>Your review was declined: %1</source>
-        <translation type="unfinished"></translation>
+        <translation>Tu revisión no se aceptó: %1</translation>
     </message>
     <message>
         <source>Two preceptors differ; No stands until your instructor rules.</source>
-        <translation type="unfinished"></translation>
+        <translation>Dos preceptores difieren; vale No hasta que decida tu docente.</translation>
     </message>
     <message numerus="yes">
         <source>%n counted as second scrub</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n cuenta como segunda instrumentación</numerusform>
+            <numerusform>%n cuentan como segunda instrumentación</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n counted as first scrub</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n cuenta como primera instrumentación</numerusform>
+            <numerusform>%n cuentan como primera instrumentación</numerusform>
         </translation>
     </message>
     <message>
         <source>Helps most</source>
-        <translation type="unfinished"></translation>
+        <translation>Ayuda más</translation>
     </message>
     <message>
         <source>Counts under %1: %2.</source>
-        <translation type="unfinished"></translation>
+        <translation>Cuenta en %1: %2.</translation>
     </message>
     <message>
         <source>Say why the mark should be Yes; your instructor reads it.</source>
-        <translation type="unfinished"></translation>
+        <translation>Di por qué la marca debe ser Sí; tu docente lo lee.</translation>
     </message>
     <message>
         <source>Say why you take the sheet back; it stays visible with your reason.</source>
-        <translation type="unfinished"></translation>
+        <translation>Di por qué retiras la hoja; sigue visible con tu motivo.</translation>
     </message>
 </context>
 <context>
     <name>peelpack::student::TallyPage</name>
     <message>
         <source>%1 of %2</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2</translation>
     </message>
     <message numerus="yes">
         <source>%n observation(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n observación</numerusform>
+            <numerusform>%n observaciones</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n sheet(s) not fully marked</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n hoja con marcas incompletas</numerusform>
+            <numerusform>%n hojas con marcas incompletas</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n canceled case(s)</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n caso cancelado</numerusform>
+            <numerusform>%n casos cancelados</numerusform>
         </translation>
     </message>
     <message numerus="yes">
         <source>%n sheet(s) without a specialty</source>
-        <translation type="unfinished">
-            <numerusform></numerusform>
-            <numerusform></numerusform>
+        <translation>
+            <numerusform>%n hoja sin especialidad</numerusform>
+            <numerusform>%n hojas sin especialidad</numerusform>
         </translation>
     </message>
     <message>
         <source>Also recorded, not counted: %1.</source>
-        <translation type="unfinished"></translation>
+        <translation>También en el registro, pero sin contar: %1.</translation>
     </message>
 </context>
 <context>
     <name>peelpack::student::Today</name>
     <message>
         <source>%1 of %2 cases counted</source>
-        <translation type="unfinished"></translation>
+        <translation>%1 de %2 casos contados</translation>
     </message>
     <message>
         <source>What you did since your last parcel is only on this phone. Send it to your instructor.</source>
-        <translation type="unfinished"></translation>
+        <translation>Lo que hiciste desde tu último paquete está solo en este teléfono. Envíalo a tu docente.</translation>
     </message>
 </context>
 </TS>
