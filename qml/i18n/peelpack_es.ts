@@ -1152,13 +1152,6 @@
         <source>%1 of %2</source>
         <translation>%1 de %2</translation>
     </message>
-    <message numerus="yes">
-        <source>%1 and %n more</source>
-        <translation>
-            <numerusform>%1 y %n más</numerusform>
-            <numerusform>%1 y %n más</numerusform>
-        </translation>
-    </message>
     <message>
         <source>First scrub in %1: the next one counts.</source>
         <translation>Primera instrumentación en %1: la próxima cuenta.</translation>
