@@ -65,7 +65,9 @@ Rectangle {
                         horizontalAlignment: Text.AlignHCenter
                         text: tab.text
                         textFormat: Text.PlainText
-                        elide: Text.ElideRight
+                        // A long word in large type grows smaller, never below 12.
+                        fontSizeMode: Text.HorizontalFit
+                        minimumPixelSize: 12
                         font.pixelSize: Look.smallSize
                         font.weight: tab.on ? Font.Bold : Font.Medium
                         font.underline: tab.on
