@@ -493,7 +493,7 @@
     </message>
     <message>
         <source>Which procedure?</source>
-        <translation>¿Qué procedimiento?</translation>
+        <translation>¿Qué se realizó?</translation>
     </message>
     <message>
         <source>Your case</source>
@@ -1139,7 +1139,7 @@
     </message>
     <message>
         <source>Tally</source>
-        <translation>Recuento</translation>
+        <translation>Total</translation>
     </message>
     <message>
         <source>Me</source>
@@ -1173,7 +1173,7 @@
     <name>TallyPageView</name>
     <message>
         <source>Tally</source>
-        <translation>Recuento</translation>
+        <translation>Total</translation>
     </message>
     <message>
         <source>Ask for next</source>
