@@ -8,7 +8,7 @@ namespace {
 
 QString folder(QStandardPaths::StandardLocation location)
 {
-    const QString path = QStandardPaths::writableLocation(location) + QStringLiteral("/peelpack");
+    QString path = QStandardPaths::writableLocation(location) + QStringLiteral("/peelpack");
     QDir().mkpath(path);
     return path;
 }

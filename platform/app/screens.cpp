@@ -30,7 +30,7 @@ journal::Time afternoon()
 {
     constexpr std::int64_t day = 20'889; // 2027-03-12
     constexpr std::int16_t zone = -300;
-    return {day * 86'400 + 15 * 3'600 - zone * 60, zone};
+    return {day * 86'400 + std::int64_t{15} * 3'600 - std::int64_t{zone} * 60, zone};
 }
 
 class Walker {

@@ -49,26 +49,36 @@
     </message>
 </context>
 <context>
+    <name>TallyPage</name>
+    <message numerus="yes">
+        <source>%1 and %n more</source>
+        <translation>
+            <numerusform>%1 and %n more</numerusform>
+            <numerusform>%1 and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>peelpack::student::Parcels</name>
     <message numerus="yes">
-        <source>%n change(s) are only on this phone and lost with it until your instructor has them.</source>
+        <source>%n change(s) are only on this phone, and would be lost with it. Send them to your instructor.</source>
         <translation>
-            <numerusform>%n change is only on this phone and lost with it until your instructor has it.</numerusform>
-            <numerusform>%n changes are only on this phone and lost with it until your instructor has them.</numerusform>
+            <numerusform>%n change is only on this phone, and would be lost with it. Send it to your instructor.</numerusform>
+            <numerusform>%n changes are only on this phone, and would be lost with it. Send them to your instructor.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n entries cannot be used.</source>
+        <source>%n item(s) cannot be used.</source>
         <translation>
-            <numerusform>%n entry cannot be used.</numerusform>
-            <numerusform>%n entries cannot be used.</numerusform>
+            <numerusform>%n item cannot be used.</numerusform>
+            <numerusform>%n items cannot be used.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n news taken in.</source>
+        <source>%n new item(s) taken in.</source>
         <translation>
-            <numerusform>%n new entry taken in.</numerusform>
-            <numerusform>%n new entries taken in.</numerusform>
+            <numerusform>%n new item taken in.</numerusform>
+            <numerusform>%n new items taken in.</numerusform>
         </translation>
     </message>
 </context>

@@ -4,7 +4,7 @@
 <context>
     <name>DeclinePage</name>
     <message>
-        <source>Why do you not sign?</source>
+        <source>Why are you not signing?</source>
         <translation>¿Por qué no firma?</translation>
     </message>
     <message>
@@ -47,7 +47,7 @@
         <translation>Salir de la demo</translation>
     </message>
     <message>
-        <source>Demo: invented, and nothing of it enters a real journal.</source>
+        <source>Demo: all of it is invented, and none of it can enter a real record.</source>
         <translation>Demo: todo es inventado y nada pasa a un registro real.</translation>
     </message>
 </context>
@@ -82,7 +82,7 @@
         <translation>Firma</translation>
     </message>
     <message>
-        <source>Field for your signature</source>
+        <source>Signature area</source>
         <translation>Campo para su firma</translation>
     </message>
     <message>
@@ -97,11 +97,11 @@
 <context>
     <name>ElsewherePage</name>
     <message>
-        <source>This is a vault of staff</source>
+        <source>This vault belongs to staff</source>
         <translation>Esta bóveda es del personal</translation>
     </message>
     <message>
-        <source>This app shows the student&apos;s and the preceptor&apos;s part. Instructors and directors use the command peelpack with this vault.</source>
+        <source>This app shows the student&apos;s and the preceptor&apos;s part. Instructors and directors use the peelpack command with this vault.</source>
         <translation>Esta app muestra la parte del estudiante y la del preceptor. Con esta bóveda, los docentes y la dirección usan el comando peelpack.</translation>
     </message>
     <message>
@@ -180,7 +180,7 @@
         <translation>Lo mismo otra vez</translation>
     </message>
     <message>
-        <source>Making your journal</source>
+        <source>Making your record</source>
         <translation>Creando tu registro</translation>
     </message>
     <message>
@@ -203,7 +203,7 @@
         <translation>1. Anota tu código de la bóveda</translation>
     </message>
     <message>
-        <source>Shown only now. It opens your journal when you forget what opens it: keep it on paper, not on this phone.</source>
+        <source>Shown only now. It opens your record when you have forgotten your PIN or passphrase: keep it on paper, not on this phone.</source>
         <translation>Solo se muestra ahora. Abre tu registro si olvidas tu PIN o tu frase de contraseña: guárdalo en papel, no en este teléfono.</translation>
     </message>
     <message>
@@ -273,7 +273,7 @@
 <context>
     <name>MarkingPage</name>
     <message>
-        <source>You are marking %1</source>
+        <source>You are marking the sheet of %1</source>
         <translation>Usted marca la hoja de %1</translation>
     </message>
     <message>
@@ -449,7 +449,7 @@
         <translation>Crear un código de la bóveda nuevo</translation>
     </message>
     <message>
-        <source>What opens it now</source>
+        <source>Your PIN or passphrase now</source>
         <translation>Con qué se abre ahora</translation>
     </message>
     <message>
@@ -516,7 +516,7 @@
         <translation>Procedimiento, o como lo dices: lap chole</translation>
     </message>
     <message>
-        <source>Search a procedure</source>
+        <source>Search for a procedure</source>
         <translation>Buscar un procedimiento</translation>
     </message>
     <message>
@@ -572,7 +572,7 @@
         <translation>Sala</translation>
     </message>
     <message>
-        <source>Begin, 24 hours</source>
+        <source>Start, 24-hour time</source>
         <translation>Inicio, 24 horas</translation>
     </message>
     <message>
@@ -662,7 +662,7 @@
         <translation>Tu docente lo tiene todo.</translation>
     </message>
     <message>
-        <source>A parcel is sealed: only your program&apos;s instructors can open it, so it may travel by any way, a message or a stick. Sending it again does no harm.</source>
+        <source>A parcel is sealed: only your program&apos;s instructors can open it, so it may travel any way you like, by message or on a USB stick. Sending it again does no harm.</source>
         <translation>Un paquete va sellado: solo los docentes de tu programa pueden abrirlo, así que puede ir por cualquier vía, un mensaje o una memoria USB. No hace daño enviarlo otra vez.</translation>
     </message>
     <message>
@@ -733,7 +733,7 @@
         <translation>La forma más segura, si un docente conoce su teléfono.</translation>
     </message>
     <message>
-        <source>I do not sign this</source>
+        <source>I am not signing this</source>
         <translation>No firmo esto</translation>
     </message>
     <message>
@@ -794,7 +794,7 @@
         <translation>Firmado por %1</translation>
     </message>
     <message>
-        <source>Declined</source>
+        <source>The preceptor declined to sign</source>
         <translation>No firmada, con motivo</translation>
     </message>
     <message>
@@ -814,7 +814,7 @@
         <translation>El sobre está sellado. Lo que firmó no se puede cambiar sin que se note.</translation>
     </message>
     <message>
-        <source>Marks that are not signed are not kept. That the phone was with you, and from when to when, stays in the journal.</source>
+        <source>Marks that are not signed are not kept. The record keeps that the phone was with you, and from when to when.</source>
         <translation>Las marcas sin firmar no se guardan. En el registro queda que usted tuvo el teléfono, y desde cuándo hasta cuándo.</translation>
     </message>
     <message>
@@ -939,7 +939,7 @@
         <translation>¿Quién instrumentó contigo y la firmará? Solo tú ves esta nota.</translation>
     </message>
     <message>
-        <source>Wait for them</source>
+        <source>Keep this note</source>
         <translation>Esperar su firma</translation>
     </message>
     <message>
@@ -1002,7 +1002,7 @@
         <translation>Firma dibujada: cuenta cuando tu docente la haya confirmado.</translation>
     </message>
     <message>
-        <source>A skill is not marked: ask a preceptor who saw it.</source>
+        <source>Not every skill is marked: ask a preceptor who saw the others.</source>
         <translation>Una habilidad está sin marcar: pide la marca a un preceptor que la haya visto.</translation>
     </message>
     <message>
@@ -1168,6 +1168,13 @@
         <source>Second scrub in %1: it takes %2 of one specialty.</source>
         <translation>Segunda instrumentación en %1: hacen falta %2 de una misma especialidad.</translation>
     </message>
+    <message numerus="yes">
+        <source>%1 and %n more</source>
+        <translation>
+            <numerusform>%1 y %n más</numerusform>
+            <numerusform>%1 y %n más</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>TallyPageView</name>
@@ -1218,7 +1225,7 @@
         <translation>En espera</translation>
     </message>
     <message>
-        <source>Nothing waits for a signature or an answer. After your next case, tap New case sheet.</source>
+        <source>Nothing is waiting for a signature or an answer. After your next case, tap New case sheet.</source>
         <translation>Nada espera una firma ni una respuesta. Después de tu próximo caso, toca Hoja de caso nueva.</translation>
     </message>
     <message>
@@ -1249,7 +1256,7 @@
         <translation>Después del caso</translation>
     </message>
     <message>
-        <source>You open a case sheet, without network, in half a minute.</source>
+        <source>You open a case sheet, without a network, in half a minute.</source>
         <translation>Abres una hoja de caso, sin red, en medio minuto.</translation>
     </message>
     <message>
@@ -1534,7 +1541,7 @@
 <context>
     <name>peelpack::parts::QrScanner</name>
     <message>
-        <source>This file is no picture.</source>
+        <source>This file is not a picture.</source>
         <translation>Este archivo no es una imagen.</translation>
     </message>
     <message>
@@ -1702,7 +1709,7 @@
         <translation>El PIN de la demo no cambia.</translation>
     </message>
     <message>
-        <source>The two new ones differ.</source>
+        <source>The two new PINs or passphrases differ.</source>
         <translation>El PIN o la frase de contraseña no es igual en los dos campos.</translation>
     </message>
     <message>
@@ -1739,7 +1746,7 @@
 <context>
     <name>peelpack::student::Parcels</name>
     <message numerus="yes">
-        <source>%n change(s) are only on this phone and lost with it until your instructor has them.</source>
+        <source>%n change(s) are only on this phone, and would be lost with it. Send them to your instructor.</source>
         <translation>
             <numerusform>%n cambio está solo en este teléfono y se pierde con él mientras tu docente no lo tenga.</numerusform>
             <numerusform>%n cambios están solo en este teléfono y se pierden con él mientras tu docente no los tenga.</numerusform>
@@ -1750,7 +1757,7 @@
         <translation>Tu docente lo tiene todo hasta el %1.</translation>
     </message>
     <message>
-        <source>Your journal is too large for one parcel.</source>
+        <source>Your record is too large for one parcel.</source>
         <translation>Tu registro es demasiado grande para un paquete.</translation>
     </message>
     <message>
@@ -1758,18 +1765,18 @@
         <translation>No se puede usar %1: %2</translation>
     </message>
     <message>
-        <source>Kept: something that came before it is missing. It is tried again with the next file.</source>
+        <source>The file is kept: something that came before it is missing. It is tried again with the next file.</source>
         <translation>Guardado aparte: falta algo que va antes. Se intenta de nuevo con el próximo archivo.</translation>
     </message>
     <message numerus="yes">
-        <source>%n entries cannot be used.</source>
+        <source>%n item(s) cannot be used.</source>
         <translation>
             <numerusform>%n entrada no se puede usar.</numerusform>
             <numerusform>%n entradas no se pueden usar.</numerusform>
         </translation>
     </message>
     <message numerus="yes">
-        <source>%n news taken in.</source>
+        <source>%n new item(s) taken in.</source>
         <translation>
             <numerusform>%n novedad recibida.</numerusform>
             <numerusform>%n novedades recibidas.</numerusform>
@@ -1781,7 +1788,7 @@
     </message>
     <message>
         <source>This phone&apos;s record split, often after a restore. Nothing more is signed with its keys: ask your instructor for a new invitation and join again. What you have stays.</source>
-        <translation>El registro de este teléfono se dividió; suele pasar tras restaurar una copia. Con sus claves ya no se firma nada: pide a tu docente una invitación nueva y únete otra vez. Lo que tienes se conserva.</translation>
+        <translation type="unfinished"></translation>
     </message>
 </context>
 <context>
@@ -1820,7 +1827,7 @@
         <translation>después de las iniciales: sin efecto</translation>
     </message>
     <message>
-        <source>signed other procedures or another head</source>
+        <source>signed another procedure, date, site or room</source>
         <translation>firmó otros procedimientos u otro encabezado</translation>
     </message>
     <message>

@@ -78,7 +78,7 @@ void QrScanner::readPicture(const QByteArray& file)
     const auto bytes = camera::readQr(picture);
     m_problem = bytes ? QString()
                 : picture.isNull()
-                    ? tr("This file is no picture.")
+                    ? tr("This file is not a picture.")
                     : tr("There is no readable code in this picture: take it again, closer and straight.");
     Q_EMIT changed();
     if (bytes) {

@@ -10,7 +10,7 @@ PageFrame {
     required property HandOver handOver
 
     kicker: handOver.title
-    title: qsTr("Why do you not sign?")
+    title: qsTr("Why are you not signing?")
     backText: qsTr("Back")
     onBack: handOver.back()
 

@@ -48,7 +48,7 @@ PageFrame {
             anchors.margins: 2
             color: Look.colors.ink
             Accessible.role: Accessible.Canvas
-            Accessible.name: qsTr("Field for your signature")
+            Accessible.name: qsTr("Signature area")
         }
     }
     LinkButton {

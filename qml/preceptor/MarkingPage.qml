@@ -9,7 +9,7 @@ PageFrame {
 
     required property HandOver handOver
 
-    kicker: qsTr("You are marking %1").arg(handOver.student)
+    kicker: qsTr("You are marking the sheet of %1").arg(handOver.student)
     title: handOver.title
     backText: qsTr("Back")
     onBack: handOver.back()

@@ -90,7 +90,7 @@ PageFrame {
     ChoiceRow {
         objectName: "declineButton"
         Layout.fillWidth: true
-        text: qsTr("I do not sign this")
+        text: qsTr("I am not signing this")
         detail: qsTr("With a reason; the sheet stays open.")
         opens: true
         onClicked: page.handOver.go(HandOver.Declining)

@@ -16,7 +16,7 @@ PageFrame {
     readonly property bool isSigned: handOver.step === HandOver.Signed
     readonly property bool declined: handOver.step === HandOver.Declined
 
-    kicker: isSigned ? qsTr("Signed by %1").arg(handOver.signer) : (declined ? qsTr("Declined") : qsTr("Nothing is signed"))
+    kicker: isSigned ? qsTr("Signed by %1").arg(handOver.signer) : (declined ? qsTr("The preceptor declined to sign") : qsTr("Nothing is signed"))
     title: qsTr("Give the phone back to %1").arg(handOver.student)
     backText: isSigned || declined ? "" : qsTr("Go on marking")
     onBack: goOn()
@@ -27,7 +27,7 @@ PageFrame {
     }
     NoteBox {
         visible: !page.isSigned && !page.declined
-        text: qsTr("Marks that are not signed are not kept. That the phone was with you, and from when to when, stays in the journal.")
+        text: qsTr("Marks that are not signed are not kept. The record keeps that the phone was with you, and from when to when.")
     }
     NoteBox {
         text: page.error

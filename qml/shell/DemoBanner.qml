@@ -20,7 +20,7 @@ Rectangle {
         spacing: 8
         Words {
             Layout.fillWidth: true
-            text: banner.handedOver ? qsTr("Demo. The student's PIN is 246813.") : qsTr("Demo: invented, and nothing of it enters a real journal.")
+            text: banner.handedOver ? qsTr("Demo. The student's PIN is 246813.") : qsTr("Demo: all of it is invented, and none of it can enter a real record.")
             font.pixelSize: Look.smallSize
             font.weight: Font.Medium
             color: Look.colors.onWash

@@ -9,11 +9,11 @@ PageFrame {
 
     required property Phone phone
 
-    title: qsTr("This is a vault of staff")
+    title: qsTr("This vault belongs to staff")
 
     Words {
         Layout.fillWidth: true
-        text: qsTr("This app shows the student's and the preceptor's part. Instructors and directors use the command peelpack with this vault.")
+        text: qsTr("This app shows the student's and the preceptor's part. Instructors and directors use the peelpack command with this vault.")
     }
 
     actions: [

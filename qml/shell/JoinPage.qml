@@ -122,7 +122,7 @@ PageFrame {
             visible: page.joining.invited
             main: true
             enabled: !page.joining.busy && name.text.trim().length > 0 && secret.text.length > 0 && again.text.length > 0
-            text: page.joining.busy ? qsTr("Making your journal") : qsTr("Join")
+            text: page.joining.busy ? qsTr("Making your record") : qsTr("Join")
             onClicked: page.joining.join(name.text, secret.take(), again.take(), page.pin)
         }
     ]

@@ -25,7 +25,7 @@ PageFrame {
         }
         Words {
             Layout.fillWidth: true
-            text: qsTr("Shown only now. It opens your journal when you forget what opens it: keep it on paper, not on this phone.")
+            text: qsTr("Shown only now. It opens your record when you have forgotten your PIN or passphrase: keep it on paper, not on this phone.")
             font.pixelSize: Look.secondarySize
             color: Look.colors.quietInk
         }

@@ -80,7 +80,7 @@ PageFrame {
         id: now
         objectName: "secretNow"
         visible: page.doing.length > 0
-        label: qsTr("What opens it now")
+        label: qsTr("Your PIN or passphrase now")
     }
     Pile {
         Layout.fillWidth: true

@@ -16,7 +16,7 @@ PageFrame {
         Layout.fillWidth: true
         tappable: false
         title: qsTr("After the case")
-        detail: qsTr("You open a case sheet, without network, in half a minute.")
+        detail: qsTr("You open a case sheet, without a network, in half a minute.")
         seal: PackSeal.Open
     }
     PackCard {

@@ -294,7 +294,7 @@ void Phone::changeSecret(const QString& now, const QString& next, const QString&
         return;
     }
     if (next != again) {
-        m_error = tr("The two new ones differ.");
+        m_error = tr("The two new PINs or passphrases differ.");
         Q_EMIT changed();
         return;
     }

@@ -49,7 +49,7 @@ PageFrame {
         hint: qsTr("Procedure, or how you say it: lap chole")
         text: page.sheet.query
         inputMethodHints: Qt.ImhNoPredictiveText
-        field.Accessible.name: qsTr("Search a procedure")
+        field.Accessible.name: qsTr("Search for a procedure")
         onEdited: text => page.sheet.query = text
         onAccepted: {
             if (hits.count > 0)
@@ -177,7 +177,7 @@ PageFrame {
                 Layout.fillWidth: true
                 spacing: Look.gap
                 EntryField {
-                    label: qsTr("Begin, 24 hours")
+                    label: qsTr("Start, 24-hour time")
                     hint: "07:30"
                     most: 5
                     inputMethodHints: Qt.ImhTime

@@ -33,7 +33,7 @@ PageFrame {
     }
     Words {
         Layout.fillWidth: true
-        text: qsTr("A parcel is sealed: only your program's instructors can open it, so it may travel by any way, a message or a stick. Sending it again does no harm.")
+        text: qsTr("A parcel is sealed: only your program's instructors can open it, so it may travel any way you like, by message or on a USB stick. Sending it again does no harm.")
         color: Look.colors.quietInk
     }
     SectionTitle {

@@ -230,7 +230,7 @@ PageFrame {
         ReasonForm {
             visible: page.doing === "wait"
             prompt: qsTr("Who scrubbed with you and will sign it? Only you see this note.")
-            doText: qsTr("Wait for them")
+            doText: qsTr("Keep this note")
             suggestions: page.sheet.preceptors
             mayBeEmpty: page.sheet.waitingFor.length > 0
             onDone: name => {

@@ -63,7 +63,7 @@ PageFrame {
     Words {
         Layout.fillWidth: true
         visible: waitingList.count === 0
-        text: qsTr("Nothing waits for a signature or an answer. After your next case, tap New case sheet.")
+        text: qsTr("Nothing is waiting for a signature or an answer. After your next case, tap New case sheet.")
         color: Look.colors.quietInk
     }
     SectionTitle {

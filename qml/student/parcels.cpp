@@ -18,9 +18,10 @@ void Parcels::refresh()
 {
     session::Session& session = m_desk.session();
     const std::size_t only = session::onlyHere(session);
-    m_onlyHere = only == 0 ? QString()
-                           : tr("%n change(s) are only on this phone and lost with it until your instructor has them.",
-                                nullptr, static_cast<int>(only));
+    m_onlyHere =
+        only == 0 ? QString()
+                  : tr("%n change(s) are only on this phone, and would be lost with it. Send them to your instructor.",
+                       nullptr, static_cast<int>(only));
     m_with.clear();
     std::optional<record::Time> latest;
     for (const trust::ReceiptRecord& receipt : session.authority().receipts()) {
@@ -62,7 +63,7 @@ QByteArray Parcels::pack()
     }
     const base::Result<std::vector<keys::Bytes>> made = session::makeParcels(m_desk.session(), to.value());
     if (!made || made.value().size() != 1) {
-        m_error = made ? tr("Your journal is too large for one parcel.") : words::fromUtf8(made.error().sentence);
+        m_error = made ? tr("Your record is too large for one parcel.") : words::fromUtf8(made.error().sentence);
         Q_EMIT changed();
         return {};
     }
@@ -86,18 +87,18 @@ void Parcels::takeIn(const QString& name, const QByteArray& bytes)
         if (!file.used) {
             m_report.append(tr("Cannot use %1: %2").arg(name, words::fromUtf8(file.whyNot)));
         } else if (file.waits) {
-            m_report.append(
-                tr("Kept: something that came before it is missing. It is tried again with the next file."));
+            m_report.append(tr(
+                "The file is kept: something that came before it is missing. It is tried again with the next file."));
         }
         const auto refused = std::count_if(file.findings.begin(), file.findings.end(), [](const auto& finding) {
             return finding.verdict == journal::Verdict::Refused;
         });
         if (refused > 0) {
-            m_report.append(tr("%n entries cannot be used.", nullptr, static_cast<int>(refused)));
+            m_report.append(tr("%n item(s) cannot be used.", nullptr, static_cast<int>(refused)));
         }
     }
     if (report.taken > 0) {
-        m_report.append(tr("%n news taken in.", nullptr, static_cast<int>(report.taken)));
+        m_report.append(tr("%n new item(s) taken in.", nullptr, static_cast<int>(report.taken)));
     } else if (report.files.size() == 1 && report.files.front().used && !report.files.front().waits) {
         m_report.append(tr("Nothing new: you have it already."));
     }

@@ -84,7 +84,7 @@ void SheetPage::refresh()
         if (signer.afterInitial) {
             line += QStringLiteral(" · ") + tr("after it was initialed: without effect");
         } else if (signer.otherContent) {
-            line += QStringLiteral(" · ") + tr("signed other procedures or another head");
+            line += QStringLiteral(" · ") + tr("signed another procedure, date, site or room");
         }
         m_signers.append(line);
     }

@@ -73,7 +73,8 @@ void remarkOn(const record::SheetRecord& sheet, role::Outcome outcome, SheetRow&
         row.remark =
             say(QT_TRANSLATE_NOOP("SheetRow", "Drawn signature: it counts once your instructor has confirmed it."));
     } else if (sheet.standing == record::SheetStanding::Signed && outcome == role::Outcome::Unmarked) {
-        row.remark = say(QT_TRANSLATE_NOOP("SheetRow", "A skill is not marked: ask a preceptor who saw it."));
+        row.remark =
+            say(QT_TRANSLATE_NOOP("SheetRow", "Not every skill is marked: ask a preceptor who saw the others."));
     } else if (sheet.standing == record::SheetStanding::Open) {
         row.remark = say(QT_TRANSLATE_NOOP("SheetRow", "Ready for the preceptor"));
     }

@@ -45,8 +45,8 @@ QString nextInWords(const Desk::Counted& counted)
         }
         const bool first = key.second == sheet::Role::First;
         const bool many = static_cast<std::size_t>(categories.size()) > mostNext;
-        const QString where = many ? QCoreApplication::translate("TallyPage", "%1 and %n more", nullptr,
-                                                                 static_cast<int>(categories.size()) - 2)
+        const int others = static_cast<int>(categories.size()) - 2;
+        const QString where = many ? QCoreApplication::translate("TallyPage", "%1 and %n more", nullptr, others)
                                          .arg(QStringList(categories.mid(0, 2)).join(QStringLiteral(", ")))
                                    : words::listed(categories);
         if (key.first == 1) {

@@ -204,8 +204,8 @@ int main(int argc, char* argv[])
         std::fprintf(stderr, "%s\n", walked.error().sentence.c_str());
         return 1;
     }
-    std::printf("%d screens with %d controls and %d texts: %d faults, %d warnings\n", walked.value(), g_controls, g_words,
-                faults, g_warnings);
+    std::printf("%d screens with %d controls and %d texts: %d faults, %d warnings\n", walked.value(), g_controls,
+                g_words, faults, g_warnings);
     const bool saw = g_controls > 3 * walked.value() && g_words > 5 * walked.value();
     return saw && faults == 0 && g_warnings == 0 ? 0 : 1;
 }

@@ -147,7 +147,7 @@ Journey {
         await("unlockSecret")
         tapWords("Look around in the demo")
         await("home", 60000)
-        awaitWords("Demo: invented, and nothing of it enters a real journal.")
+        awaitWords("Demo: all of it is invented, and none of it can enter a real record.")
         tap("tab-3")
         tap("parcelsRow")
         tap("sendButton")
