@@ -1787,8 +1787,8 @@
         <translation>Nada nuevo: ya lo tienes.</translation>
     </message>
     <message>
-        <source>This phone&apos;s record split, often after a restore. Nothing more is signed with its keys: ask your instructor for a new invitation and join again. What you have stays.</source>
-        <translation type="unfinished"></translation>
+        <source>Two versions of this phone&apos;s record exist, often after a restore. This phone signs nothing more: ask your instructor for a new invitation and join again. What you have stays.</source>
+        <translation>El registro de este teléfono se dividió; suele pasar tras restaurar una copia. Con sus claves ya no se firma nada: pide a tu docente una invitación nueva y únete otra vez. Lo que tienes se conserva.</translation>
     </message>
 </context>
 <context>

@@ -104,7 +104,7 @@ void Parcels::takeIn(const QString& name, const QByteArray& bytes)
     }
     if (report.ownRecordSplit) {
         m_report.append(
-            tr("This phone's record split, often after a restore. Nothing more is signed with its keys: ask "
+            tr("Two versions of this phone's record exist, often after a restore. This phone signs nothing more: ask "
                "your instructor for a new invitation and join again. What you have stays."));
     }
     m_desk.refresh();
