@@ -48,6 +48,7 @@ void spinUntil(const std::function<bool()>& done)
 {
     while (!done()) {
         QGuiApplication::processEvents(QEventLoop::AllEvents, 5);
+        QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); // there is no event loop around it
     }
 }
 
