@@ -147,4 +147,14 @@
         </translation>
     </message>
 </context>
+<context>
+    <name>peelpack::student::Today</name>
+    <message numerus="yes">
+        <source>%n more sheet(s) wait</source>
+        <translation>
+            <numerusform>%n more sheet waits</numerusform>
+            <numerusform>%n more sheets wait</numerusform>
+        </translation>
+    </message>
+</context>
 </TS>

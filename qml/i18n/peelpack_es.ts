@@ -1244,6 +1244,10 @@
         <source>New case sheet</source>
         <translation>Hoja de caso nueva</translation>
     </message>
+    <message>
+        <source>All of them are among your sheets.</source>
+        <translation>Todas están entre tus hojas.</translation>
+    </message>
 </context>
 <context>
     <name>WelcomePage</name>
@@ -1937,6 +1941,13 @@
     <message>
         <source>What you did since your last parcel is only on this phone. Send it to your instructor.</source>
         <translation>Lo que hiciste desde tu último paquete está solo en este teléfono. Envíalo a tu docente.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more sheet(s) wait</source>
+        <translation>
+            <numerusform>Espera %n hoja más</numerusform>
+            <numerusform>Esperan %n hojas más</numerusform>
+        </translation>
     </message>
 </context>
 </TS>

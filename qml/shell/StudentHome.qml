@@ -96,6 +96,7 @@ FocusScope {
             onNewSheet: home.over = "new"
             onOpenSheet: id => home.openSheet(id)
             onSend: home.over = "parcels"
+            onAllSheets: home.place = 1
         }
     }
     Component {

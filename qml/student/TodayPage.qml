@@ -11,6 +11,7 @@ PageFrame {
     signal newSheet
     signal openSheet(string id)
     signal send
+    signal allSheets
     signal giveAway(var sheets)
 
     readonly property Today today: student.today
@@ -59,6 +60,15 @@ PageFrame {
             graveRemark: row.grave
             onClicked: page.openSheet(row.id)
         }
+    }
+    ChoiceRow {
+        objectName: "moreRow"
+        Layout.fillWidth: true
+        visible: text.length > 0
+        text: page.today.more
+        detail: qsTr("All of them are among your sheets.")
+        opens: true
+        onClicked: page.allSheets()
     }
     Words {
         Layout.fillWidth: true

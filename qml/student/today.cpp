@@ -9,6 +9,7 @@ namespace peelpack::student {
 namespace {
 
 constexpr std::size_t mostLatest = 4;
+constexpr std::size_t mostWaiting = 8;
 
 bool waits(const record::SheetRecord& sheet)
 {
@@ -35,13 +36,17 @@ void Today::refresh()
                      [](const auto* a, const auto* b) { return a->content.head.date > b->content.head.date; });
     std::vector<SheetRow> waiting;
     std::vector<SheetRow> latest;
+    int more = 0;
     for (const record::SheetRecord* sheet : sheets) {
-        if (waits(*sheet)) {
+        if (waits(*sheet) && waiting.size() == mostWaiting) {
+            ++more;
+        } else if (waits(*sheet)) {
             waiting.push_back(sheetRow(m_desk, *sheet, m_waitingFor.of(*sheet)));
         } else if (latest.size() < mostLatest && sheet->standing != record::SheetStanding::Withdrawn) {
             latest.push_back(sheetRow(m_desk, *sheet, {}));
         }
     }
+    m_more = more == 0 ? QString() : tr("%n more sheet(s) wait", nullptr, more);
     m_waiting.put(std::move(waiting));
     m_latest.put(std::move(latest));
     m_standing.clear();

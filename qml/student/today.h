@@ -14,6 +14,7 @@ class Today : public QObject {
     Q_PROPERTY(QString standing READ standing NOTIFY changed)
     Q_PROPERTY(QString next READ next NOTIFY changed)
     Q_PROPERTY(QString onlyHere READ onlyHere NOTIFY changed)
+    Q_PROPERTY(QString more READ more NOTIFY changed)
     Q_PROPERTY(peelpack::student::SheetRows* waiting READ waiting CONSTANT)
     Q_PROPERTY(peelpack::student::SheetRows* latest READ latest CONSTANT)
 
@@ -27,6 +28,9 @@ public:
     [[nodiscard]] QString next() const { return m_next; }
     /// What would be lost with this phone; empty when everything is with an instructor.
     [[nodiscard]] QString onlyHere() const;
+    /// How many more wait than are shown; empty: none.
+    [[nodiscard]] const QString& more() const { return m_more; }
+    /// The latest that wait, few enough for a page.
     [[nodiscard]] SheetRows* waiting() { return &m_waiting; }
     [[nodiscard]] SheetRows* latest() { return &m_latest; }
 
@@ -42,6 +46,7 @@ private:
     SheetRows m_latest;
     QString m_standing;
     QString m_next;
+    QString m_more;
 };
 
 } // namespace peelpack::student

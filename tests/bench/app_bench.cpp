@@ -92,6 +92,7 @@ void firstFrame(const QString& self)
     }
     std::printf("first frame: app %.0f ms, empty Qt Quick window %.0f ms, ratio %.2f (target 2)\n", median(app),
                 median(empty), median(app) / median(empty));
+    std::fflush(stdout);
 }
 
 int appWindow(test::PhoneWorld& world)
@@ -135,10 +136,15 @@ void fill(test::PhoneWorld& world, int sheets)
 
 double unlockTime(test::PhoneWorld& world)
 {
+    spinUntil([&] { return !world.phone()->busy(); });
     QElapsedTimer timer;
     timer.start();
     world.phone()->unlock(QString::fromLatin1(test::PhoneWorld::secret));
-    spinUntil([&] { return world.phone()->stage() == shell::Phone::Open; });
+    spinUntil([&] { return world.phone()->stage() == shell::Phone::Open || !world.phone()->error().isEmpty(); });
+    if (!world.phone()->error().isEmpty()) {
+        std::fprintf(stderr, "%s\n", qPrintable(world.phone()->error()));
+        std::exit(1);
+    }
     return static_cast<double>(timer.nsecsElapsed()) / 1e6;
 }
 
