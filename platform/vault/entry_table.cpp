@@ -267,7 +267,7 @@ Result<bool> EntryTable::append(const Change& change)
                           "The list of the vault's rows is damaged, so nothing more is written to it: join "
                           "anew and have your history sent back."};
     }
-    m_next = {m_state, {}};
+    m_next = {static_cast<const Counts&>(m_state), {}};
     m_written.clear();
     for (const keys::Bytes& certificate : change.certificates) {
         if (Result<bool> written = writeRow(certificateFeed, m_next.certificates++, certificate); !written) {
@@ -290,7 +290,7 @@ Result<bool> EntryTable::readBack()
 {
     const std::vector<std::pair<Row, keys::Hash>> written = std::move(m_written);
     m_written.clear();
-    static_cast<Counts&>(m_state) = m_next;
+    static_cast<Counts&>(m_state) = static_cast<const Counts&>(m_next);
     m_state.numbers.merge(m_next.newNumbers);
     m_next = {};
     if (written.empty()) {

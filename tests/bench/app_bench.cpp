@@ -5,6 +5,7 @@
 #include "sync/keys/password.h"
 #include "tests/qml/support/phone_world.h"
 
+#include <QDateTime>
 #include <QElapsedTimer>
 #include <QFile>
 #include <QGuiApplication>
@@ -95,9 +96,26 @@ void firstFrame(const QString& self)
     std::fflush(stdout);
 }
 
-int appWindow(test::PhoneWorld& world)
+/// As the app starts for the first time: catalogue and search made, no vault yet.
+int appWindow()
 {
-    app::Window window(*world.phone());
+    base::Result<catalogue::Catalogue> catalogue = files::shippedCatalogue();
+    if (!catalogue) {
+        return 1;
+    }
+    student::Shelf shelf(std::move(catalogue).value());
+    const QTemporaryDir folder;
+    vault::FolderMarkStore marks(folder.filePath(QStringLiteral("marks")).toStdString());
+    keys::SystemRandom random;
+    camera::NoCamera camera;
+    test::TestShare share;
+    shell::Phone phone({folder.filePath(QStringLiteral("none.peelvault")).toStdString(),
+                        folder.filePath(QStringLiteral("app.ini")), marks,
+                        [] {
+                            return journal::Time{QDateTime::currentSecsSinceEpoch(), 0};
+                        },
+                        random, camera, share, shelf});
+    app::Window window(phone);
     if (window.window() == nullptr) {
         return 1;
     }
@@ -265,8 +283,7 @@ int main(int argc, char* argv[])
     }
     app::dressApplication();
     if (part == QLatin1String("app")) {
-        test::PhoneWorld world;
-        return appWindow(world);
+        return appWindow();
     }
     if (part == QLatin1String("memory")) {
         return memoryAfterUnlock();
