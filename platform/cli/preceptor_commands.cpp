@@ -5,7 +5,7 @@
 #include "platform/cli/bytes_file.h"
 #include "platform/cli/short_id.h"
 #include "platform/cli/vault_access.h"
-#include "platform/session/directory.h"
+#include "platform/session/cards.h"
 #include "platform/session/repudiations.h"
 #include "sync/keys/card.h"
 #include "sync/keys/password.h"
@@ -34,11 +34,7 @@ base::Result<Answer> makeCard(const Arguments& arguments)
     OpenedVault parts = std::move(opened).value();
     session::Session& session = *parts.session;
     const session::Directory directory(session);
-    keys::SigningCard card;
-    card.programStream = session.programStream();
-    card.card = session.random().id();
-    card.epoch = 1;
-    card.secret = session.random().secret(keys::SigningCard::secretBytes);
+    keys::SigningCard card = session::newCard(session);
     journal::Vouch vouch;
     vouch.person = session.random().id();
     vouch.name = typed(arguments, "name");
@@ -79,10 +75,7 @@ base::Result<Answer> makeCard(const Arguments& arguments)
         return kept.error();
     }
     if (staff) {
-        vouch.keyKind = journal::KeyKind::Card;
-        vouch.key = key.value().verifyKey();
-        vouch.card = card.card;
-        vouch.epoch = card.epoch;
+        session::nameCard(vouch, card.card, card.epoch, key.value().verifyKey());
         const auto written = session.append(session.programStream(), vouch);
         if (!written) {
             return written.error();

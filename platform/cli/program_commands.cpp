@@ -8,6 +8,7 @@
 #include "platform/cli/vault_access.h"
 #include "platform/session/directory.h"
 #include "platform/session/setup.h"
+#include "platform/session/system_clock.h"
 #include "sync/keys/code.h"
 #include "sync/trust/policy.h"
 
@@ -61,8 +62,8 @@ base::Result<Answer> makeProgram(const Arguments& arguments)
     if (!key) {
         return key.error();
     }
-    const base::Result<bool> begun =
-        session::beginProgram(*vault.value().vault, key.value(), name, rules.value(), systemClock(), systemRandom());
+    const base::Result<bool> begun = session::beginProgram(*vault.value().vault, key.value(), name, rules.value(),
+                                                           session::systemClock(), systemRandom());
     if (!begun) {
         return begun.error();
     }

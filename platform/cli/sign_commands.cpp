@@ -7,6 +7,7 @@
 #include "platform/cli/sheet_options.h"
 #include "platform/cli/short_id.h"
 #include "platform/session/refusal.h"
+#include "platform/session/system_clock.h"
 
 namespace peelpack::cli {
 namespace {
@@ -304,7 +305,7 @@ base::Result<Answer> signRequest(const Arguments& arguments)
         return vault::asError(device.error());
     }
     const base::Result<keys::Bytes> reply =
-        session::answerRequest(*device.value(), request.value(), signer, sheet, systemClock()());
+        session::answerRequest(*device.value(), request.value(), signer, sheet, session::systemClock()());
     if (!reply) {
         return reply.error();
     }

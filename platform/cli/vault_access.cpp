@@ -2,9 +2,9 @@
 
 #include "platform/cli/output.h"
 #include "platform/files/text_file.h"
+#include "platform/session/system_clock.h"
 #include "sync/keys/code.h"
 
-#include <QDateTime>
 #include <QFile>
 
 #include <cstdlib>
@@ -17,15 +17,6 @@ std::vector<OptionSpec> withVaultOptions(std::vector<OptionSpec> options)
     options.push_back(secretsOption());
     options.push_back({"json", "", "for machines"});
     return options;
-}
-
-session::Clock systemClock()
-{
-    return [] {
-        const QDateTime now = QDateTime::currentDateTime();
-        constexpr int secondsInMinute = 60;
-        return journal::Time{now.toSecsSinceEpoch(), static_cast<std::int16_t>(now.offsetFromUtc() / secondsInMinute)};
-    };
 }
 
 keys::RandomSource& systemRandom()
@@ -71,7 +62,7 @@ base::Result<OpenedVault> openVault(const Arguments& arguments, const std::strin
     if (!vault) {
         return vault.error();
     }
-    auto session = session::Session::open(std::move(vault).value(), systemClock(), systemRandom());
+    auto session = session::Session::open(std::move(vault).value(), session::systemClock(), systemRandom());
     if (!session) {
         return session.error();
     }
@@ -104,8 +95,8 @@ base::Result<std::unique_ptr<vault::SqliteVault>> unlockVault(const std::string&
     if (!secret) {
         return secret.error();
     }
-    auto vault =
-        vault::SqliteVault::open(file, secret.value().view(), installMarks(), systemRandom(), systemClock()().seconds);
+    auto vault = vault::SqliteVault::open(file, secret.value().view(), installMarks(), systemRandom(),
+                                          session::systemClock()().seconds);
     if (!vault) {
         return vault::asError(vault.error());
     }

@@ -46,8 +46,6 @@ base::Result<OldOrNewVault> unlockOrMakeVault(const std::string& file, bool pin,
 /// The lines that show a new vault's code, once; none when there is no code.
 std::string vaultCodeLines(std::string_view code);
 
-/// The system's clock and zone.
-session::Clock systemClock();
 keys::RandomSource& systemRandom();
 /// The install marks of this user.
 vault::MarkStore& installMarks();

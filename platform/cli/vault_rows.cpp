@@ -5,10 +5,8 @@
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
 #include "platform/files/requirement_json.h"
-#include "platform/files/resources.h"
 #include "platform/session/case_book.h"
-
-#include "sync/trust/policy.h"
+#include "platform/session/program_rules.h"
 
 #include <QFile>
 
@@ -44,9 +42,9 @@ base::Result<CaseInput> readVaultCases(const Arguments& arguments, const catalog
         return opened.error();
     }
     const session::Session& session = *opened.value().session;
-    const auto policy = trust::policyInForce(session.authority(), session.ledger().feeds());
-    base::Result<requirement::RequirementSet> set = files::requirementSet(
-        arguments.value("set").value_or(policy ? policy->policy.requirementSet : files::usualSetId));
+    const std::optional<std::string> named = arguments.value("set");
+    base::Result<requirement::RequirementSet> set =
+        named ? files::requirementSet(*named) : session::setInForce(session);
     // --student is a name here and may name a student that has no sheet yet; the tally looks it up itself.
     Arguments everybody = arguments;
     everybody.values.erase("student");

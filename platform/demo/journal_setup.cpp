@@ -4,9 +4,9 @@
 #include "platform/demo/invented_people.h"
 #include "platform/demo/need.h"
 #include "platform/files/resources.h"
-#include "platform/session/setup.h"
+#include "platform/session/cards.h"
+#include "platform/session/program_rules.h"
 #include "sync/keys/code.h"
-#include "sync/keys/hash.h"
 
 #include <array>
 
@@ -107,14 +107,11 @@ void inventCases(World& world, const catalogue::Catalogue& catalogue)
 
 void beginAsDirector(World& world)
 {
-    const std::string set = need(files::shippedText(std::string("requirements/") + files::usualSetId + ".json"));
-    session::Rules rules;
-    rules.requirementSet = files::usualSetId;
-    rules.setDigest = keys::hash({}, {keys::bytesOf(set)});
+    session::Rules rules = need(session::rulesOfShippedSet(files::usualSetId));
     rules.term = "Spring 2026";
     rules.firstDay = world.firstDay;
     rules.lastDay = world.day(weeks - 1, Friday);
-    rules.counted = 0b11011; // all but cards that nobody vouches for; the weak ones once they are confirmed
+    rules.counted = session::countsAllButNewCards;
 
     world.programCode = world.random.secret(keys::codeSecretBytes);
     const keys::SigningKey key = need(keys::programKey(world.programCode.view()));
@@ -171,11 +168,11 @@ void admitInto(World& world, session::Session& inviter, Installation& home, cons
 Card& giveCard(World& world, Preceptor& preceptor, std::string pin)
 {
     const session::Session& director = world.director();
-    keys::SigningCard code;
-    code.programStream = director.programStream();
-    code.epoch = static_cast<std::uint32_t>(preceptor.cards.size() + 1);
-    code.card = preceptor.cards.empty() ? world.random.id() : preceptor.cards.front().unlocked->card;
-    code.secret = world.random.secret(keys::SigningCard::secretBytes);
+    keys::SigningCard code = session::newCard(director);
+    if (!preceptor.cards.empty()) { // in place of a lost one
+        code.card = preceptor.cards.front().unlocked->card;
+        code.epoch = static_cast<std::uint32_t>(preceptor.cards.size() + 1);
+    }
     Card card;
     card.file = fileNameOf(preceptor.name) + (preceptor.cards.empty() ? "" : "-new") + ".card";
     card.pin = std::move(pin);
@@ -199,10 +196,7 @@ void vouchFor(session::Session& staff, const Preceptor& preceptor)
         vouch.key = preceptor.phone->signing.verifyKey();
     } else {
         const session::UnlockedCard& card = *preceptor.cards.back().unlocked;
-        vouch.keyKind = journal::KeyKind::Card;
-        vouch.key = card.key.verifyKey();
-        vouch.card = card.card;
-        vouch.epoch = card.epoch;
+        session::nameCard(vouch, card.card, card.epoch, card.key.verifyKey());
     }
     need(staff.append(staff.programStream(), vouch));
 }

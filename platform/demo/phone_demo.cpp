@@ -6,13 +6,13 @@
 #include "platform/demo/need.h"
 #include "platform/files/resources.h"
 #include "platform/session/acts.h"
+#include "platform/session/cards.h"
 #include "platform/session/exchange.h"
 #include "platform/session/intake.h"
-#include "platform/session/setup.h"
+#include "platform/session/program_rules.h"
 #include "platform/session/signing.h"
 #include "platform/vault/memory_vault.h"
 #include "sync/keys/code.h"
-#include "sync/keys/hash.h"
 
 #include <array>
 
@@ -86,14 +86,11 @@ private:
 
     void beginProgram()
     {
-        const std::string set = need(files::shippedText(std::string("requirements/") + files::usualSetId + ".json"));
-        session::Rules rules;
-        rules.requirementSet = files::usualSetId;
-        rules.setDigest = keys::hash({}, {keys::bytesOf(set)});
+        session::Rules rules = need(session::rulesOfShippedSet(files::usualSetId));
         rules.term = "Demo";
         rules.firstDay = m_firstDay;
         rules.lastDay = base::Date::fromDays(m_firstDay.days() + 120);
-        rules.counted = 0b11011; // all but cards that nobody vouches for; the weak ones once they are confirmed
+        rules.counted = session::countsAllButNewCards;
         const keys::Secret code = m_random.secret(keys::codeSecretBytes);
         auto vault = std::make_unique<vault::MemoryVault>(m_random);
         need(session::beginProgram(*vault, need(keys::programKey(code.view())), "Adela Winther", rules, clock(),
@@ -105,21 +102,14 @@ private:
     {
         session::Session& director = *m_demo.director;
         for (const Holder& holder : holders) {
-            keys::SigningCard card;
-            card.programStream = director.programStream();
-            card.card = m_random.id();
-            card.epoch = 1;
-            card.secret = m_random.secret(keys::SigningCard::secretBytes);
+            const keys::SigningCard card = session::newCard(director);
             keys::SigningKey key = need(keys::cardKey(card, director.program(), holder.pin));
             journal::Vouch vouch;
+            session::nameCard(vouch, card.card, card.epoch, key.verifyKey());
             vouch.person = m_random.id();
             vouch.name = holder.name;
             vouch.credential = holder.credential;
             vouch.site = sites[m_cards.size() % sites.size()];
-            vouch.keyKind = journal::KeyKind::Card;
-            vouch.key = key.verifyKey();
-            vouch.card = card.card;
-            vouch.epoch = card.epoch;
             need(director.append(director.programStream(), vouch));
             const keys::Secret code = card.code();
             m_cards.push_back({{std::string(holder.name), std::string(holder.credential), std::string(holder.pin),

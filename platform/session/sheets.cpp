@@ -1,6 +1,6 @@
 #include "platform/session/sheets.h"
 
-#include "sync/trust/policy.h"
+#include "platform/session/program_rules.h"
 
 #include <algorithm>
 
@@ -89,18 +89,13 @@ journal::Draft draftOf(const record::Content& content)
 
 record::RowRules rowRules(const Session& session, const catalogue::Catalogue& catalogue)
 {
-    std::optional<journal::Policy> policy;
-    if (const auto inForce = trust::policyInForce(session.authority(), session.ledger().feeds())) {
-        policy = inForce->policy;
-    }
     const auto categoriesOf = [&catalogue](std::string_view procedure) {
         const std::vector<const catalogue::Procedure*> found = catalogue.byExactName(procedure);
         return found.size() == 1 ? found.front()->categories : catalogue::CategoryList{};
     };
-    const auto counts = [policy](sheet::Strength strength, bool confirmed) {
-        const bool weak = strength == sheet::Strength::Drawn || strength == sheet::Strength::Paper;
-        const bool usual = strength == sheet::Strength::OwnPhone || strength == sheet::Strength::Card;
-        return (policy ? trust::counts(*policy, strength) : usual) && (!weak || confirmed);
+    const auto counts = [policy = policyInForce(session)](sheet::Strength strength, bool confirmed) {
+        const Acceptance how = acceptance(policy, strength);
+        return how == Acceptance::AsItIs || (how == Acceptance::OnceConfirmed && confirmed);
     };
     return {categoriesOf, counts};
 }

@@ -1,3 +1,4 @@
+#include "platform/session/cards.h"
 #include "platform/session/setup.h"
 #include "platform/session/signing.h"
 #include "platform/vault/memory_vault.h"
@@ -75,11 +76,7 @@ struct Masked {
 Masked signOneSheet(session::Session& session, const keys::Id& sheet, bool keepAlive)
 {
     Masked hidden;
-    keys::SigningCard card;
-    card.programStream = session.programStream();
-    card.card = session.random().id();
-    card.epoch = 1;
-    card.secret = session.random().secret(keys::SigningCard::secretBytes);
+    const keys::SigningCard card = session::newCard(session);
     hidden.secret = masked(card.secret.view());
     keys::Secret pin(keys::bytesOf("59018436"));
     hidden.pin = masked(pin.view());
