@@ -3,8 +3,8 @@
 #include "platform/app/window.h"
 #include "platform/camera/device_camera.h"
 #include "platform/files/resources.h"
+#include "platform/session/system_clock.h"
 
-#include <QDateTime>
 #include <QGuiApplication>
 
 #include <cstdio>
@@ -12,13 +12,6 @@
 using namespace peelpack;
 
 namespace {
-
-journal::Time systemTime()
-{
-    constexpr int secondsInMinute = 60;
-    const QDateTime now = QDateTime::currentDateTime();
-    return {now.toSecsSinceEpoch(), static_cast<std::int16_t>(now.offsetFromUtc() / secondsInMinute)};
-}
 
 /// --pictures DIR [NAME]: every screen of the demo as a picture, for looking at it without a phone; only in dresses
 /// whose name has NAME in it.
@@ -47,12 +40,7 @@ int main(int argc, char* argv[])
     QGuiApplication application(argc, argv);
     QGuiApplication::setApplicationName(QStringLiteral("Peelpack"));
     app::dressApplication();
-    base::Result<catalogue::Catalogue> catalogue = files::shippedCatalogue();
-    if (!catalogue) {
-        std::fprintf(stderr, "%s\n", catalogue.error().sentence.c_str());
-        return 3;
-    }
-    student::Shelf shelf(std::move(catalogue).value());
+    student::Shelf shelf(files::shippedCatalogue);
     if (pictures) {
         return drawPictures(QString::fromLocal8Bit(argv[2]), QString::fromLocal8Bit(argc > 3 ? argv[3] : ""), shelf);
     }
@@ -61,8 +49,19 @@ int main(int argc, char* argv[])
     camera::DeviceCamera camera;
     share::DialogShare share;
     const app::Places places = app::usualPlaces();
-    shell::Phone phone(
-        {places.vaultFile.toStdString(), places.settingsFile, marks, systemTime, random, camera, share, shelf});
+    shell::Phone phone({places.vaultFile.toStdString(), places.settingsFile, marks, session::systemClock(), random,
+                        camera, share, shelf});
     const app::Window window(phone);
-    return window.window() == nullptr ? 3 : QGuiApplication::exec();
+    if (window.window() == nullptr) {
+        return 3;
+    }
+    const auto prepare = [&shelf] {
+        if (const base::Result<bool> ready = shelf.prepare(); !ready) {
+            std::fprintf(stderr, "%s\n", ready.error().sentence.c_str());
+            QCoreApplication::exit(3);
+        }
+    };
+    QObject::connect(window.window(), &QQuickWindow::frameSwapped, &application, prepare,
+                     static_cast<Qt::ConnectionType>(Qt::QueuedConnection | Qt::SingleShotConnection));
+    return QGuiApplication::exec();
 }

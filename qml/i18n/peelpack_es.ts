@@ -271,6 +271,25 @@
     </message>
 </context>
 <context>
+    <name>MarkLine</name>
+    <message>
+        <source>Ask for a mark review</source>
+        <translation>Pedir una revisión de la marca</translation>
+    </message>
+    <message>
+        <source>Ask for a mark review: %1</source>
+        <translation>Pedir una revisión de la marca: %1</translation>
+    </message>
+    <message>
+        <source>You did this: say when and how. Your instructor reads it; the preceptor&apos;s mark stays beside it.</source>
+        <translation>Lo hiciste: di cuándo y cómo. Tu docente lo lee; la marca del preceptor queda al lado.</translation>
+    </message>
+    <message>
+        <source>Ask for the review</source>
+        <translation>Pedir la revisión</translation>
+    </message>
+</context>
+<context>
     <name>MarkingPage</name>
     <message>
         <source>You are marking the sheet of %1</source>
@@ -758,6 +777,17 @@
     </message>
 </context>
 <context>
+    <name>PlaceCard</name>
+    <message>
+        <source>Choose</source>
+        <translation>Elegir</translation>
+    </message>
+    <message>
+        <source>Count under %1</source>
+        <translation>Contar en %1</translation>
+    </message>
+</context>
+<context>
     <name>ReadBackPage</name>
     <message>
         <source>Before you sign</source>
@@ -895,32 +925,8 @@
         <translation>Cuenta en</translation>
     </message>
     <message>
-        <source>Choose</source>
-        <translation>Elegir</translation>
-    </message>
-    <message>
-        <source>Count under %1</source>
-        <translation>Contar en %1</translation>
-    </message>
-    <message>
         <source>Marks</source>
         <translation>Marcas</translation>
-    </message>
-    <message>
-        <source>Ask for a mark review</source>
-        <translation>Pedir una revisión de la marca</translation>
-    </message>
-    <message>
-        <source>Ask for a mark review: %1</source>
-        <translation>Pedir una revisión de la marca: %1</translation>
-    </message>
-    <message>
-        <source>You did this: say when and how. Your instructor reads it; the preceptor&apos;s mark stays beside it.</source>
-        <translation>Lo hiciste: di cuándo y cómo. Tu docente lo lee; la marca del preceptor queda al lado.</translation>
-    </message>
-    <message>
-        <source>Ask for the review</source>
-        <translation>Pedir la revisión</translation>
     </message>
     <message>
         <source>Signed by</source>

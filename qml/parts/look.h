@@ -68,7 +68,6 @@ class Look : public QObject {
     Q_PROPERTY(bool calm READ calm WRITE setCalm NOTIFY changed)
     Q_PROPERTY(bool leftHand READ leftHand WRITE setLeftHand NOTIFY changed)
     Q_PROPERTY(qreal titleSize READ titleSize NOTIFY changed)
-    Q_PROPERTY(qreal subtitleSize READ subtitleSize NOTIFY changed)
     Q_PROPERTY(qreal cardTitleSize READ cardTitleSize NOTIFY changed)
     Q_PROPERTY(qreal bodySize READ bodySize NOTIFY changed)
     Q_PROPERTY(qreal secondarySize READ secondarySize NOTIFY changed)
@@ -101,7 +100,6 @@ public:
 
     // Heights of type in logical pixels; none below 12 at scale 1.
     [[nodiscard]] qreal titleSize() const { return 26 * m_textScale; }
-    [[nodiscard]] qreal subtitleSize() const { return 22 * m_textScale; }
     [[nodiscard]] qreal cardTitleSize() const { return 16.5 * m_textScale; }
     [[nodiscard]] qreal bodySize() const { return 15.5 * m_textScale; }
     [[nodiscard]] qreal secondarySize() const { return 13.5 * m_textScale; }

@@ -86,6 +86,17 @@ void QrScanner::readPicture(const QByteArray& file)
     }
 }
 
+void QrScanner::readFile(const QString& name, const QByteArray& file)
+{
+    static const QStringList pictures{QStringLiteral("png"), QStringLiteral("jpg"), QStringLiteral("jpeg"),
+                                      QStringLiteral("webp"), QStringLiteral("bmp")};
+    if (pictures.contains(name.section(QLatin1Char('.'), -1).toLower())) {
+        readPicture(file);
+    } else {
+        Q_EMIT found(file);
+    }
+}
+
 void QrScanner::paint(QPainter* painter)
 {
     painter->fillRect(boundingRect(), Qt::black);

@@ -42,6 +42,8 @@ public:
     [[nodiscard]] const QString& problem() const { return m_problem; }
     /// The code in a picture file's bytes; ends with found() or a problem.
     Q_INVOKABLE void readPicture(const QByteArray& file);
+    /// A file that is a picture of a code, as its name says, or the code's bytes themselves.
+    Q_INVOKABLE void readFile(const QString& name, const QByteArray& file);
     void paint(QPainter* painter) override;
 
 Q_SIGNALS:

@@ -77,12 +77,8 @@ PageFrame {
     Connections {
         target: page.share
         function onOpened(what, name, bytes) {
-            if (what !== "answer")
-                return
-            if (/\.(png|jpe?g|webp|bmp)$/i.test(name))
-                scanner.readPicture(bytes)
-            else
-                page.handOver.takeAnswer(bytes)
+            if (what === "answer")
+                scanner.readFile(name, bytes)
         }
     }
 

@@ -1,16 +1,16 @@
 #include "qml/preceptor/hand_over.h"
 
-#include "core/sheet/identifiers.h"
-#include "platform/files/text_file.h"
+#include "platform/session/cards.h"
+#include "platform/session/program_rules.h"
+#include "qml/parts/after_frame.h"
+#include "qml/words/bridge.h"
 #include "qml/words/words.h"
 #include "sync/keys/code.h"
 #include "sync/keys/password.h"
-#include "sync/trust/policy.h"
 
 #include <QJsonArray>
 #include <QJsonDocument>
 #include <QJsonObject>
-#include <QTimer>
 
 #include <algorithm>
 
@@ -19,36 +19,12 @@ namespace {
 
 constexpr const char* noteName = "app.handover";
 constexpr qsizetype mostReason = 200;
-constexpr qsizetype mostFeedback = 500;
-constexpr int frameMs = 40; ///< long enough for one frame to say that something goes on
+constexpr qsizetype mostName = 80;
+constexpr qsizetype mostCredential = 40;
 
-std::string utf8(const QString& text, qsizetype most)
+session::SignerName signerFrom(const QString& name, const QString& credential)
 {
-    return files::normalized(text.simplified().left(most).toStdString());
-}
-
-QString helpFor(sheet::Skill skill)
-{
-    switch (skill) {
-    case sheet::Skill::Verify:
-        return HandOver::tr("against the preference card");
-    case sheet::Skill::Counts:
-        return HandOver::tr("with the circulator");
-    case sheet::Skill::Technique:
-        return HandOver::tr("a break that was seen and mended is Yes");
-    default:
-        return {};
-    }
-}
-
-keys::Bytes bytesOf(const QByteArray& data)
-{
-    return {data.begin(), data.end()};
-}
-
-QByteArray arrayOf(keys::ByteView data)
-{
-    return {reinterpret_cast<const char*>(data.data()), static_cast<qsizetype>(data.size())};
+    return {words::line(name, mostName), words::line(credential, mostCredential)};
 }
 
 } // namespace
@@ -57,27 +33,14 @@ HandOver::HandOver(student::Desk& desk, const QStringList& sheets, journal::Time
     : QObject(parent), m_desk(desk), m_began(began)
 {
     for (const QString& id : sheets) {
-        const record::SheetRecord* record = desk.sheet(id);
-        if (record == nullptr) {
-            continue;
+        if (const record::SheetRecord* record = desk.sheet(id)) {
+            m_sheets.emplace_back(*record);
         }
-        Paper paper;
-        paper.id = id;
-        paper.marks.sheet = session::idOf(record->id);
-        const record::Content& content = record->content;
-        paper.marks.procedures = content.procedures;
-        paper.marks.head = session::headOf(content.head);
-        paper.before = content.marks.marks;
-        paper.reasons = QStringList(static_cast<qsizetype>(sheet::skillCount));
-        m_sheets.push_back(std::move(paper));
     }
     const session::Directory directory(desk.session());
-    const std::string site = m_sheets.empty() ? std::string() : m_sheets.front().marks.head.site;
+    const std::string site = m_sheets.empty() ? std::string() : m_sheets.front().marks().head.site;
     for (const session::Preceptor& preceptor : directory.preceptors()) {
-        const bool hasCard = std::any_of(preceptor.keys.begin(), preceptor.keys.end(), [](const auto& key) {
-            return key.kind == journal::KeyKind::Card && !key.revoked;
-        });
-        if (hasCard) {
+        if (session::newestCard(preceptor)) {
             m_people.push_back(preceptor);
         }
     }
@@ -106,175 +69,45 @@ std::optional<HandOver::Begun> HandOver::begun(const student::Desk& desk)
     return found;
 }
 
-QString HandOver::title() const
-{
-    return words::listed(procedures());
-}
-
-QString HandOver::head() const
-{
-    const journal::Head& head = now().head;
-    QStringList parts{words::day(head.date, m_desk.today())};
-    for (const std::string* part : {&head.surgeon, &head.site, &head.room}) {
-        if (!part->empty()) {
-            parts.append(words::fromUtf8(*part));
-        }
-    }
-    const QString start = words::minute(head.start);
-    if (!start.isEmpty()) {
-        const QString end = words::minute(head.end);
-        parts.append(end.isEmpty() ? start : tr("%1 to %2").arg(start, end));
-    }
-    return parts.join(QStringLiteral(" · "));
-}
-
-QStringList HandOver::procedures() const
-{
-    QStringList list;
-    for (const std::string& procedure : now().procedures) {
-        list.append(words::fromUtf8(procedure));
-    }
-    return list;
-}
-
 void HandOver::setCanceled(bool canceled)
 {
-    now().head.canceled = canceled;
+    now().setCanceled(canceled);
     Q_EMIT changed();
-}
-
-sheet::Mark HandOver::markOf(sheet::Skill skill) const
-{
-    const auto& marks = now().marks;
-    const auto found = std::find_if(marks.begin(), marks.end(), [&](const auto& mark) { return mark.skill == skill; });
-    return found == marks.end() ? sheet::Mark::Unmarked : found->mark;
 }
 
 void HandOver::showMarks()
 {
-    if (m_sheets.empty()) {
-        return;
+    if (!m_sheets.empty()) {
+        m_rows.put(now().rows());
+        Q_EMIT changed();
     }
-    std::vector<MarkingRow> rows;
-    for (const sheet::Skill skill : sheet::allSkills) {
-        MarkingRow row;
-        row.skill = static_cast<int>(skill);
-        row.label = words::of(skill);
-        row.help = helpFor(skill);
-        row.firstScrub = sheet::isFirstScrubSkill(skill);
-        row.mark = static_cast<int>(markOf(skill));
-        row.reason = paper().reasons[row.skill];
-        row.asksWhy = row.mark == static_cast<int>(sheet::Mark::NotApplicable) && row.firstScrub &&
-                      row.reason.simplified().isEmpty();
-        const sheet::Mark before = paper().before.of(skill);
-        if (before != sheet::Mark::Unmarked) {
-            row.before = tr("marked already: %1").arg(words::of(before));
-        }
-        rows.push_back(row);
-    }
-    m_rows.put(std::move(rows));
-    Q_EMIT changed();
-}
-
-int HandOver::open() const
-{
-    return static_cast<int>(sheet::skillCount - now().marks.size());
-}
-
-QString HandOver::missing() const
-{
-    if (now().head.canceled) {
-        return {};
-    }
-    if (now().marks.empty()) {
-        return tr("Mark what you saw.");
-    }
-    for (const MarkingRow& row : m_rows.rows()) {
-        if (row.asksWhy) {
-            return tr("Say why \"%1\" is N/A.").arg(row.label);
-        }
-    }
-    return {};
-}
-
-QString HandOver::feedback() const
-{
-    return words::fromUtf8(now().feedback);
 }
 
 void HandOver::setFeedback(const QString& text)
 {
-    now().feedback = utf8(text, mostFeedback);
+    now().setFeedback(text);
     Q_EMIT changed();
-}
-
-QString HandOver::feedbackWarning() const
-{
-    const auto hits = sheet::findIdentifiers(now().feedback);
-    return hits.empty() ? QString()
-                        : tr("This looks like %1. No patient names, numbers, ages or birth dates belong here.")
-                              .arg(words::fromUtf8(sheet::inWords(hits.front().kind)));
 }
 
 QStringList HandOver::readBack() const
 {
     QStringList lines;
-    for (const Paper& paper : m_sheets) {
-        QStringList procedures;
-        for (const std::string& procedure : paper.marks.procedures) {
-            procedures.append(words::fromUtf8(procedure));
-        }
-        lines.append(tr("%1: %2 for %3")
-                         .arg(words::day(paper.marks.head.date, m_desk.today()), words::listed(procedures), student()));
-        if (paper.marks.head.canceled) {
-            lines.append(tr("The case was canceled before incision."));
-        }
-        QStringList byMark[4];
-        for (const sheet::Skill skill : sheet::allSkills) {
-            sheet::Mark mark = sheet::Mark::Unmarked;
-            std::string why;
-            for (const journal::SkillMark& made : paper.marks.marks) {
-                if (made.skill == skill) {
-                    mark = made.mark;
-                    why = made.reason;
-                }
-            }
-            QString label = words::of(skill);
-            if (!why.empty()) {
-                label += QStringLiteral(" (") + words::fromUtf8(why) + QStringLiteral(")");
-            }
-            byMark[static_cast<std::size_t>(mark)].append(label);
-        }
-        if (!paper.marks.head.canceled || !paper.marks.marks.empty()) {
-            const std::pair<sheet::Mark, QString> groups[]{{sheet::Mark::Yes, tr("Yes: %1")},
-                                                           {sheet::Mark::No, tr("No: %1")},
-                                                           {sheet::Mark::NotApplicable, tr("N/A: %1")},
-                                                           {sheet::Mark::Unmarked, tr("You did not see: %1")}};
-            for (const auto& [mark, form] : groups) {
-                const QStringList& labels = byMark[static_cast<std::size_t>(mark)];
-                if (!labels.isEmpty()) {
-                    lines.append(form.arg(words::listed(labels)));
-                }
-            }
-        }
-        if (!paper.marks.feedback.empty()) {
-            lines.append(tr("Feedback: %1").arg(words::fromUtf8(paper.marks.feedback)));
-        }
+    for (const MarkedSheet& sheet : m_sheets) {
+        lines += sheet.readBack(m_desk.today(), student());
     }
     return lines;
 }
 
 QString HandOver::policy() const
 {
-    const auto inForce = trust::policyInForce(m_desk.session().authority(), m_desk.session().ledger().feeds());
+    const std::optional<journal::Policy> policy = session::policyInForce(m_desk.session());
     QStringList counted;
     QStringList confirmed;
     for (const sheet::Strength strength : {sheet::Strength::OwnPhone, sheet::Strength::Card, sheet::Strength::CardNew,
                                            sheet::Strength::Drawn, sheet::Strength::Paper}) {
-        const bool usual = strength == sheet::Strength::OwnPhone || strength == sheet::Strength::Card;
-        if (inForce ? trust::counts(inForce->policy, strength) : usual) {
-            const bool weak = strength == sheet::Strength::Drawn || strength == sheet::Strength::Paper;
-            (weak ? confirmed : counted).append(words::of(strength));
+        const session::Acceptance how = session::acceptance(policy, strength);
+        if (how != session::Acceptance::Never) {
+            (how == session::Acceptance::OnceConfirmed ? confirmed : counted).append(words::of(strength));
         }
     }
     QString text = tr("What counts here: %1.").arg(words::listed(counted));
@@ -302,69 +135,49 @@ QString HandOver::signer() const
     return words::fromUtf8(m_signer.credential.empty() ? m_signer.name : m_signer.name + ", " + m_signer.credential);
 }
 
+std::optional<session::SheetPlace> HandOver::placeNow() const
+{
+    const record::SheetRecord* record = m_desk.sheet(now().id());
+    return record == nullptr
+               ? std::nullopt
+               : std::optional(session::SheetPlace{m_desk.session().person(), now().marks().sheet, *record});
+}
+
 QByteArray HandOver::request() const
 {
-    const record::SheetRecord* record = m_desk.sheet(paper().id);
-    if (record == nullptr) {
+    const std::optional<session::SheetPlace> place = placeNow();
+    if (!place) {
         return {};
     }
-    const session::Session& session = m_desk.session();
-    const auto request = session::signingRequest(session, {session.person(), session::idOf(record->id), *record});
+    const auto request = session::signingRequest(m_desk.session(), *place);
     if (!request) {
         return {};
     }
     const auto code = journal::encode(request.value());
-    return code ? arrayOf(code.value()) : QByteArray();
+    return code ? words::toArray(code.value()) : QByteArray();
 }
 
 void HandOver::correct(int procedure, const QString& text)
 {
-    auto& procedures = now().procedures;
-    const std::string line = utf8(text, 120);
-    if (procedure >= 0 && procedure < static_cast<int>(procedures.size()) && !line.empty()) {
-        procedures[static_cast<std::size_t>(procedure)] = line;
-        Q_EMIT changed();
-    }
-}
-
-void HandOver::setMark(sheet::Skill skill, sheet::Mark mark)
-{
-    auto& marks = now().marks;
-    marks.erase(std::remove_if(marks.begin(), marks.end(), [&](const auto& old) { return old.skill == skill; }),
-                marks.end());
-    if (mark != sheet::Mark::Unmarked) {
-        const std::string why = mark == sheet::Mark::NotApplicable
-                                    ? utf8(paper().reasons[static_cast<int>(skill)], mostReason)
-                                    : std::string();
-        const auto place = std::find_if(marks.begin(), marks.end(), [&](const auto& old) { return old.skill > skill; });
-        marks.insert(place, {skill, mark, why});
-    }
+    now().correct(procedure, text);
+    Q_EMIT changed();
 }
 
 void HandOver::mark(int skill, int mark)
 {
-    if (skill >= 0 && skill < static_cast<int>(sheet::skillCount) && mark >= 0 && mark <= 3) {
-        setMark(static_cast<sheet::Skill>(skill), static_cast<sheet::Mark>(mark));
-        showMarks();
-    }
+    now().mark(skill, mark);
+    showMarks();
 }
 
 void HandOver::reason(int skill, const QString& text)
 {
-    if (skill >= 0 && skill < static_cast<int>(sheet::skillCount)) {
-        m_sheets[m_place].reasons[skill] = text.left(mostReason);
-        setMark(static_cast<sheet::Skill>(skill), markOf(static_cast<sheet::Skill>(skill)));
-        showMarks();
-    }
+    now().reason(skill, text);
+    showMarks();
 }
 
 void HandOver::markFirstScrubYes()
 {
-    for (const sheet::Skill skill : sheet::allSkills) {
-        if (sheet::isFirstScrubSkill(skill)) {
-            setMark(skill, sheet::Mark::Yes);
-        }
-    }
+    now().markFirstScrubYes();
     showMarks();
 }
 
@@ -372,8 +185,8 @@ void HandOver::next()
 {
     m_error.clear();
     if (m_step == Performed) {
-        m_step = now().head.canceled ? (m_place + 1 < m_sheets.size() ? Performed : ReadingBack) : Marking;
-        if (now().head.canceled && m_place + 1 < m_sheets.size()) {
+        m_step = now().canceled() ? (m_place + 1 < m_sheets.size() ? Performed : ReadingBack) : Marking;
+        if (now().canceled() && m_place + 1 < m_sheets.size()) {
             ++m_place;
         }
     } else if (m_step == Marking && missing().isEmpty()) {
@@ -396,11 +209,11 @@ void HandOver::back()
     case Performed:
         if (m_place > 0) {
             --m_place;
-            m_step = now().head.canceled ? Performed : Marking;
+            m_step = now().canceled() ? Performed : Marking;
         }
         break;
     case ReadingBack:
-        m_step = now().head.canceled ? Performed : Marking;
+        m_step = now().canceled() ? Performed : Marking;
         break;
     case Signing:
     case Drawing:
@@ -445,10 +258,9 @@ void HandOver::hold(keys::SigningCard card)
 
 void HandOver::takeCard(const QByteArray& code)
 {
-    const keys::Bytes bytes = bytesOf(code);
-    base::Result<keys::SigningCard> card = keys::SigningCard::fromCode(bytes);
+    base::Result<keys::SigningCard> card = keys::SigningCard::fromCode(words::toBytes(code));
     if (!card) {
-        m_error = words::fromUtf8(card.error().sentence);
+        m_error = words::why(card.error());
         Q_EMIT changed();
         return;
     }
@@ -464,45 +276,38 @@ void HandOver::typeCard(int person, const QString& code)
     }
     base::Result<keys::Secret> secret = keys::codeFromText(keys::CodeSort::Card, code.trimmed().toStdString());
     if (!secret) {
-        m_error = words::fromUtf8(secret.error().sentence);
+        m_error = words::why(secret.error());
         Q_EMIT changed();
         return;
     }
+    const std::optional<session::SigningKeyOf> key = session::newestCard(m_people[static_cast<std::size_t>(person)]);
     keys::SigningCard card;
     card.programStream = m_desk.session().programStream();
-    for (const session::SigningKeyOf& key : m_people[static_cast<std::size_t>(person)].keys) {
-        if (key.kind == journal::KeyKind::Card && !key.revoked && key.epoch >= card.epoch) {
-            card.card = key.card;
-            card.epoch = key.epoch;
-        }
-    }
+    card.card = key->card;
+    card.epoch = key->epoch;
     card.secret = std::move(secret).value();
     hold(std::move(card));
 }
 
 void HandOver::introduce(const QString& name, const QString& credential)
 {
-    m_signer = {utf8(name, 80), utf8(credential, 40)};
+    m_signer = signerFrom(name, credential);
     Q_EMIT changed();
 }
 
 void HandOver::makeCard(const QString& name, const QString& credential)
 {
-    session::SignerName signer{utf8(name, 80), utf8(credential, 40)};
+    session::SignerName signer = signerFrom(name, credential);
     if (signer.name.empty()) {
         m_error = tr("Whose card is it? Your name is missing.");
         Q_EMIT changed();
         return;
     }
-    keys::SigningCard card;
-    card.programStream = m_desk.session().programStream();
-    card.card = m_desk.session().random().id();
-    card.epoch = 1;
-    card.secret = m_desk.session().random().secret(keys::SigningCard::secretBytes);
+    keys::SigningCard card = session::newCard(m_desk.session());
     m_error.clear();
     m_signer = std::move(signer);
     m_stranger = false;
-    m_newCard = arrayOf(card.code().view());
+    m_newCard = words::toArray(card.code().view());
     m_card.emplace(std::move(card));
     Q_EMIT changed();
 }
@@ -525,7 +330,7 @@ void HandOver::after(const std::function<void()>& work)
     m_busy = true;
     m_error.clear();
     Q_EMIT changed();
-    QTimer::singleShot(frameMs, this, [this, work] {
+    parts::afterFrame(this, [this, work] {
         work();
         m_busy = false;
         Q_EMIT changed();
@@ -554,7 +359,7 @@ void HandOver::sign(const QString& pin)
     }
     if (hasNewCard()) {
         if (const base::Result<bool> strong = keys::checkPin(pin.toStdString()); !strong) {
-            m_error = words::fromUtf8(strong.error().sentence);
+            m_error = words::why(strong.error());
             Q_EMIT changed();
             return;
         }
@@ -566,36 +371,36 @@ void HandOver::sign(const QString& pin)
     }
     after([this, pin] {
         session::Session& session = m_desk.session();
-        const auto unlocked = session::unlockCard(session, *m_card, pin.toStdString(), m_sheets.front().marks.sheet);
+        const auto unlocked = session::unlockCard(session, *m_card, pin.toStdString(), m_sheets.front().marks().sheet);
         if (!unlocked) {
-            finish(words::fromUtf8(unlocked.error().sentence), Signing);
+            finish(words::why(unlocked.error()), Signing);
             m_desk.refresh();
             return;
         }
         std::vector<session::SheetMarks> sheets;
-        for (const Paper& paper : m_sheets) {
-            sheets.push_back(paper.marks);
+        for (const MarkedSheet& sheet : m_sheets) {
+            sheets.push_back(sheet.marks());
         }
         const auto written = session::signWithCard(session, unlocked.value(), m_signer, sheets);
-        finish(written ? QString() : words::fromUtf8(written.error().sentence), Signed);
+        finish(words::problem(written), Signed);
         m_desk.refresh();
     });
 }
 
 void HandOver::signDrawn(const QString& name, const QString& credential, const QByteArray& strokes)
 {
-    const session::SignerName signer{utf8(name, 80), utf8(credential, 40)};
+    const session::SignerName signer = signerFrom(name, credential);
     if (signer.name.empty() || strokes.isEmpty()) {
         m_error = signer.name.empty() ? tr("Write your name first.") : tr("Draw your signature first.");
         Q_EMIT changed();
         return;
     }
     QString error;
-    for (const Paper& paper : m_sheets) {
+    for (const MarkedSheet& sheet : m_sheets) {
         const auto written =
-            session::signWeakly(m_desk.session(), signer, paper.marks, bytesOf(strokes), std::string());
+            session::signWeakly(m_desk.session(), signer, sheet.marks(), words::toBytes(strokes), std::string());
         if (!written) {
-            error = words::fromUtf8(written.error().sentence);
+            error = words::why(written.error());
             break;
         }
     }
@@ -606,15 +411,13 @@ void HandOver::signDrawn(const QString& name, const QString& credential, const Q
 
 void HandOver::takeAnswer(const QByteArray& code)
 {
-    const record::SheetRecord* record = m_desk.sheet(paper().id);
-    if (record == nullptr) {
+    const std::optional<session::SheetPlace> place = placeNow();
+    if (!place) {
         return;
     }
-    session::Session& session = m_desk.session();
-    const keys::Bytes bytes = bytesOf(code);
-    const auto taken = session::takeAnswer(session, {session.person(), session::idOf(record->id), *record}, bytes);
+    const auto taken = session::takeAnswer(m_desk.session(), *place, words::toBytes(code));
     if (!taken) {
-        m_error = words::fromUtf8(taken.error().sentence);
+        m_error = words::why(taken.error());
     } else if (m_place + 1 < m_sheets.size()) {
         ++m_place;
         m_error.clear();
@@ -627,15 +430,15 @@ void HandOver::takeAnswer(const QByteArray& code)
 
 void HandOver::decline(const QString& reason)
 {
-    const std::string why = utf8(reason, mostReason);
+    const std::string why = words::line(reason, mostReason);
     if (why.empty()) {
         m_error = tr("Say why you do not sign; the student sees it.");
         Q_EMIT changed();
         return;
     }
     std::vector<journal::Payload> payloads;
-    for (const Paper& paper : m_sheets) {
-        payloads.emplace_back(journal::Declined{paper.marks.sheet, why});
+    for (const MarkedSheet& sheet : m_sheets) {
+        payloads.emplace_back(journal::Declined{sheet.marks().sheet, why});
     }
     finish(m_desk.write(payloads), Declined);
 }
@@ -644,8 +447,9 @@ QString HandOver::end(journal::HandOverCause cause)
 {
     if (m_step != Signed && m_step != Declined) {
         std::vector<journal::Payload> payloads;
-        for (const Paper& paper : m_sheets) {
-            payloads.emplace_back(journal::HandOverEnded{paper.marks.sheet, m_began, m_desk.session().now(), 0, cause});
+        for (const MarkedSheet& sheet : m_sheets) {
+            payloads.emplace_back(
+                journal::HandOverEnded{sheet.marks().sheet, m_began, m_desk.session().now(), 0, cause});
         }
         if (const QString failed = m_desk.write(payloads); !failed.isEmpty()) {
             return failed;

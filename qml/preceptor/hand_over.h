@@ -1,8 +1,8 @@
 #pragma once
 
-#include "platform/session/signing.h"
-#include "qml/preceptor/marking_rows.h"
+#include "qml/preceptor/marked_sheet.h"
 #include "qml/student/desk.h"
+#include "qml/words/words.h"
 
 #include <QStringList>
 
@@ -70,19 +70,19 @@ public:
     [[nodiscard]] QString student() const { return m_desk.name(); }
     [[nodiscard]] int place() const { return static_cast<int>(m_place); }
     [[nodiscard]] int total() const { return static_cast<int>(m_sheets.size()); }
-    [[nodiscard]] QString title() const;
-    [[nodiscard]] QString head() const;
-    [[nodiscard]] QStringList procedures() const;
-    [[nodiscard]] bool canceled() const { return now().head.canceled; }
+    [[nodiscard]] QString title() const { return words::listed(procedures()); }
+    [[nodiscard]] QString head() const { return now().head(m_desk.today()); }
+    [[nodiscard]] QStringList procedures() const { return now().procedures(); }
+    [[nodiscard]] bool canceled() const { return now().canceled(); }
     void setCanceled(bool canceled);
     [[nodiscard]] MarkingRows* marks() { return &m_rows; }
     /// Skills without a mark.
-    [[nodiscard]] int open() const;
+    [[nodiscard]] int open() const { return now().open(); }
     /// What keeps this sheet from being read back; empty: nothing.
-    [[nodiscard]] QString missing() const;
-    [[nodiscard]] QString feedback() const;
+    [[nodiscard]] QString missing() const { return now().missing(); }
+    [[nodiscard]] QString feedback() const { return now().feedback(); }
     void setFeedback(const QString& text);
-    [[nodiscard]] QString feedbackWarning() const;
+    [[nodiscard]] QString feedbackWarning() const { return now().feedbackWarning(); }
     /// What will be signed, all sheets, a fact a line.
     [[nodiscard]] QStringList readBack() const;
     /// What the program says about who may sign how.
@@ -133,27 +133,18 @@ Q_SIGNALS:
     void signedNow();
 
 private:
-    struct Paper {
-        QString id;
-        QString written; ///< head and procedures as the student wrote them, in words
-        session::SheetMarks marks;
-        sheet::Marks before; ///< what somebody else marked already
-        QStringList reasons; ///< by skill, of N/A
-    };
-
-    [[nodiscard]] const Paper& paper() const { return m_sheets[m_place]; }
-    [[nodiscard]] session::SheetMarks& now() { return m_sheets[m_place].marks; }
-    [[nodiscard]] const session::SheetMarks& now() const { return m_sheets[m_place].marks; }
-    [[nodiscard]] sheet::Mark markOf(sheet::Skill skill) const;
+    [[nodiscard]] MarkedSheet& now() { return m_sheets[m_place]; }
+    [[nodiscard]] const MarkedSheet& now() const { return m_sheets[m_place]; }
+    /// The sheet in hand as the journal has it; empty when it is there no more.
+    [[nodiscard]] std::optional<session::SheetPlace> placeNow() const;
     void showMarks();
-    void setMark(sheet::Skill skill, sheet::Mark mark);
     void hold(keys::SigningCard card);
     void finish(QString error, Step step);
     void after(const std::function<void()>& work);
 
     student::Desk& m_desk;
     journal::Time m_began;
-    std::vector<Paper> m_sheets;
+    std::vector<MarkedSheet> m_sheets;
     std::size_t m_place = 0;
     Step m_step = Performed;
     MarkingRows m_rows;

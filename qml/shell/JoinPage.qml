@@ -106,12 +106,8 @@ PageFrame {
     Connections {
         target: page.share
         function onOpened(what, name, bytes) {
-            if (what !== "invitation")
-                return
-            if (/\.(png|jpe?g|webp|bmp)$/i.test(name))
-                scanner.readPicture(bytes)
-            else
-                page.joining.read(bytes)
+            if (what === "invitation")
+                scanner.readFile(name, bytes)
         }
     }
 

@@ -1,16 +1,15 @@
 #include "qml/shell/joining.h"
 
-#include "platform/files/text_file.h"
+#include "qml/parts/after_frame.h"
+#include "qml/words/bridge.h"
 #include "qml/words/words.h"
 #include "sync/keys/code.h"
-
-#include <QTimer>
 
 namespace peelpack::shell {
 namespace {
 
 constexpr qsizetype mostText = 4096;
-constexpr int frameMs = 40; // long enough for one frame to say that something goes on
+constexpr qsizetype mostName = 80;
 
 } // namespace
 
@@ -29,10 +28,9 @@ void Joining::fail(QString sentence)
 
 void Joining::read(const QByteArray& code)
 {
-    const keys::Bytes bytes(code.begin(), code.end());
-    base::Result<keys::Invitation> invitation = keys::Invitation::fromCode(bytes);
+    base::Result<keys::Invitation> invitation = keys::Invitation::fromCode(words::toBytes(code));
     if (!invitation) {
-        fail(words::fromUtf8(invitation.error().sentence));
+        fail(words::why(invitation.error()));
         return;
     }
     if (invitation.value().expiry < m_surroundings.clock().seconds) {
@@ -73,7 +71,7 @@ void Joining::join(const QString& name, const QString& secret, const QString& ag
     if (!m_invitation || m_busy) {
         return;
     }
-    const std::string called = files::normalized(name.simplified().left(80).toStdString());
+    const std::string called = words::line(name, mostName);
     if (called.empty()) {
         fail(tr("Write your name as your instructor knows it."));
         return;
@@ -85,28 +83,25 @@ void Joining::join(const QString& name, const QString& secret, const QString& ag
     m_busy = true;
     m_error.clear();
     Q_EMIT changed();
-    QTimer::singleShot(frameMs, this, [this, called, secret, pin] {
+    parts::afterFrame(this, [this, called, secret, pin] {
         m_busy = false;
-        const std::string typed = files::normalized(secret.toStdString());
+        const std::string typed = words::secret(secret);
         auto made = vault::SqliteVault::make(m_surroundings.vaultFile,
                                              pin ? vault::SecretKind::Pin : vault::SecretKind::Passphrase,
                                              keys::bytesOf(typed), m_surroundings.marks, m_surroundings.random);
         if (!made) {
-            fail(words::fromUtf8(made.error().sentence));
+            fail(words::why(made.error()));
             return;
         }
         vault::MadeVault parts = std::move(made).value();
         const base::Result<keys::InvitationReply> reply = session::join(*parts.vault, *m_invitation, called);
         if (!reply) {
-            fail(words::fromUtf8(reply.error().sentence));
+            fail(words::why(reply.error()));
             return;
         }
-        const keys::Bytes code = reply.value().code();
-        m_reply = QByteArray(reinterpret_cast<const char*>(code.data()), static_cast<qsizetype>(code.size()));
+        m_reply = words::toArray(reply.value().code());
         m_digits = words::fromUtf8(keys::comparisonDigits(*m_invitation, reply.value()));
-        const keys::Secret text = keys::codeText(keys::CodeSort::Vault, parts.code.view());
-        m_vaultCode =
-            QString::fromLatin1(reinterpret_cast<const char*>(text.view().data()), static_cast<qsizetype>(text.size()));
+        m_vaultCode = words::shown(keys::codeText(keys::CodeSort::Vault, parts.code.view()));
         m_vault = std::move(parts.vault);
         Q_EMIT changed();
     });

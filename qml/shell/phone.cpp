@@ -1,6 +1,7 @@
 #include "qml/shell/phone.h"
 
-#include "platform/files/text_file.h"
+#include "qml/parts/after_frame.h"
+#include "qml/words/bridge.h"
 #include "qml/words/words.h"
 #include "sync/keys/code.h"
 
@@ -9,14 +10,8 @@
 namespace peelpack::shell {
 namespace {
 
-constexpr int frameMs = 40;         // long enough for one frame to say that something goes on
 constexpr int handOverMinutes = 10; // without a touch: the preceptor has left
 constexpr int msInMinute = 60 * 1000;
-
-std::string typed(const QString& secret)
-{
-    return files::normalized(secret.toStdString());
-}
 
 /// Once the screens over it are gone, which the stage has ended already.
 template <class Object>
@@ -76,7 +71,7 @@ void Phone::later(const std::function<void()>& work)
     m_busy = true;
     m_error.clear();
     Q_EMIT changed();
-    QTimer::singleShot(frameMs, this, [this, work] {
+    parts::afterFrame(this, [this, work] {
         m_busy = false;
         work();
         Q_EMIT changed();
@@ -87,10 +82,10 @@ void Phone::unlock(const QString& secret)
 {
     later([this, secret] {
         auto vault =
-            vault::SqliteVault::open(m_surroundings.vaultFile, keys::bytesOf(typed(secret)), m_surroundings.marks,
-                                     m_surroundings.random, m_surroundings.clock().seconds);
+            vault::SqliteVault::open(m_surroundings.vaultFile, keys::bytesOf(words::secret(secret)),
+                                     m_surroundings.marks, m_surroundings.random, m_surroundings.clock().seconds);
         if (!vault) {
-            m_error = words::fromUtf8(vault.error().sentence);
+            m_error = words::why(vault.error());
             return;
         }
         openVault(std::move(vault).value());
@@ -103,13 +98,13 @@ void Phone::unlockWithCode(const QString& code)
         const base::Result<keys::Secret> bytes =
             keys::codeFromText(keys::CodeSort::Vault, code.trimmed().toStdString());
         if (!bytes) {
-            m_error = words::fromUtf8(bytes.error().sentence);
+            m_error = words::why(bytes.error());
             return;
         }
         auto vault = vault::SqliteVault::openWithCode(m_surroundings.vaultFile, bytes.value().view(),
                                                       m_surroundings.marks, m_surroundings.random);
         if (!vault) {
-            m_error = words::fromUtf8(vault.error().sentence);
+            m_error = words::why(vault.error());
             return;
         }
         openVault(std::move(vault).value());
@@ -121,7 +116,7 @@ void Phone::openVault(std::unique_ptr<vault::SqliteVault> vault)
     vault::SqliteVault* kept = vault.get();
     auto session = session::Session::open(std::move(vault), m_surroundings.clock, m_surroundings.random);
     if (!session) {
-        m_error = words::fromUtf8(session.error().sentence);
+        m_error = words::why(session.error());
         return;
     }
     m_vault = kept;
@@ -207,9 +202,9 @@ void Phone::lock()
 void Phone::openDemo()
 {
     later([this] {
-        auto made = demo::makePhoneDemo(m_surroundings.shelf.catalogue, m_surroundings.clock, m_surroundings.random);
+        auto made = demo::makePhoneDemo(m_surroundings.shelf.catalogue(), m_surroundings.clock, m_surroundings.random);
         if (!made) {
-            m_error = words::fromUtf8(made.error().sentence);
+            m_error = words::why(made.error());
             return;
         }
         m_demo = std::move(made).value();
@@ -231,7 +226,7 @@ QByteArray Phone::demoCard(int index) const
         return {};
     }
     const keys::Bytes& code = m_demo->cards[static_cast<std::size_t>(index)].code;
-    return QByteArray(reinterpret_cast<const char*>(code.data()), static_cast<qsizetype>(code.size()));
+    return words::toArray(code);
 }
 
 void Phone::giveAway(const QStringList& sheets)
@@ -260,8 +255,8 @@ QString Phone::checkSecret(const QString& secret)
     if (m_vault == nullptr) {
         return tr("The phone is locked.");
     }
-    const auto right = m_vault->check(keys::bytesOf(typed(secret)), m_surroundings.clock().seconds);
-    return right ? QString() : words::fromUtf8(right.error().sentence);
+    const auto right = m_vault->check(keys::bytesOf(words::secret(secret)), m_surroundings.clock().seconds);
+    return words::problem(right);
 }
 
 void Phone::takeBack(const QString& secret)
@@ -304,8 +299,8 @@ void Phone::changeSecret(const QString& now, const QString& next, const QString&
             return;
         }
         const auto changedNow = m_vault->changeSecret(pin ? vault::SecretKind::Pin : vault::SecretKind::Passphrase,
-                                                      keys::bytesOf(typed(next)));
-        m_error = changedNow ? QString() : words::fromUtf8(changedNow.error().sentence);
+                                                      keys::bytesOf(words::secret(next)));
+        m_error = words::problem(changedNow);
         m_notice = changedNow ? tr("Changed. From now on the new one opens this phone.") : QString();
     });
 }
@@ -324,12 +319,10 @@ void Phone::makeVaultCode(const QString& now)
         }
         const auto code = m_vault->changeCode();
         if (!code) {
-            m_error = words::fromUtf8(code.error().sentence);
+            m_error = words::why(code.error());
             return;
         }
-        const keys::Secret text = keys::codeText(keys::CodeSort::Vault, code.value().view());
-        m_newVaultCode =
-            QString::fromLatin1(reinterpret_cast<const char*>(text.view().data()), static_cast<qsizetype>(text.size()));
+        m_newVaultCode = words::shown(keys::codeText(keys::CodeSort::Vault, code.value().view()));
     });
 }
 

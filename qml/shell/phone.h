@@ -21,7 +21,6 @@ class Phone : public QObject {
     Q_PROPERTY(bool demo READ demo NOTIFY changed)
     Q_PROPERTY(QStringList demoCards READ demoCards NOTIFY changed)
     Q_PROPERTY(bool opensWithPin READ opensWithPin NOTIFY changed)
-    Q_PROPERTY(bool hasVault READ hasVault NOTIFY changed)
     Q_PROPERTY(bool busy READ busy NOTIFY changed)
     Q_PROPERTY(QString error READ error NOTIFY changed)
     Q_PROPERTY(QString notice READ notice NOTIFY changed)

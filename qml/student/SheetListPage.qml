@@ -94,19 +94,11 @@ FocusScope {
             width: 1
             height: 16
         }
-        delegate: PackCard {
-            required property sheetRow row
+        delegate: SheetCard {
             readonly property bool canPick: row.seal === PackSeal.Open
             width: ListView.view.width
-            title: row.title
-            detail: row.detail
-            standing: row.standing
-            seal: row.seal
             role: page.picking && page.picked.indexOf(row.id) >= 0 ? qsTr("In this sitting") : row.role
             roleCounts: row.roleCounts || page.picking
-            specialty: row.specialty
-            remark: row.remark
-            graveRemark: row.grave
             opacity: page.picking && !canPick ? 0.55 : 1
             onClicked: {
                 if (!page.picking)

@@ -73,64 +73,10 @@ PageFrame {
     Repeater {
         id: placesList
         model: page.sheet.marked ? page.sheet.places : null
-        CardFrame {
-            id: place
-            required property placeRow row
-            required property int index
-            chosen: row.chosen
-            RowLayout {
-                Layout.fillWidth: true
-                spacing: 8
-                Pile {
-                    Layout.fillWidth: true
-                    spacing: 2
-                    Words {
-                        Layout.fillWidth: true
-                        visible: place.row.procedureName !== page.sheet.row.title
-                        text: place.row.procedureName
-                        font.pixelSize: Look.secondarySize
-                        color: Look.colors.quietInk
-                    }
-                    Words {
-                        Layout.fillWidth: true
-                        text: place.row.label
-                        font.weight: Font.DemiBold
-                    }
-                    Words {
-                        Layout.fillWidth: true
-                        text: place.row.words
-                        font.pixelSize: Look.secondarySize
-                        color: Look.colors.quietInk
-                    }
-                }
-                Chevron {
-                    tick: true
-                    visible: place.row.chosen
-                }
-                ActionButton {
-                    objectName: "fileUnder-" + place.row.category
-                    visible: !place.row.chosen && page.sheet.canFile
-                    text: qsTr("Choose")
-                    Accessible.name: qsTr("Count under %1").arg(place.row.label)
-                    onClicked: page.sheet.file(place.row.procedure, place.row.category)
-                }
-            }
-            TallyStrokes {
-                Layout.fillWidth: true
-                visible: place.row.count > 0
-                count: place.row.count
-                outlined: place.row.outlined
-                color: Look.colors.drape
-                dotColor: Look.colors.edge
-            }
-            Words {
-                Layout.fillWidth: true
-                visible: text.length > 0
-                text: place.row.hint
-                font.pixelSize: Look.secondarySize
-                font.weight: Font.Medium
-                color: Look.colors.drape
-            }
+        PlaceCard {
+            namesProcedure: row.procedureName !== page.sheet.row.title
+            canChoose: page.sheet.canFile
+            onPicked: page.sheet.file(row.procedure, row.category)
         }
     }
     SectionTitle {
@@ -142,49 +88,14 @@ PageFrame {
         spacing: 8
         Repeater {
             model: page.sheet.marks
-            Pile {
-                id: line
-                required property studentMarkRow row
-                Layout.fillWidth: true
-                spacing: 2
-                RowLayout {
-                    Layout.fillWidth: true
-                    spacing: 8
-                    Words {
-                        Layout.fillWidth: true
-                        text: line.row.label
-                        font.pixelSize: Look.secondarySize
-                    }
-                    Words {
-                        text: line.row.mark
-                        font.pixelSize: Look.secondarySize
-                        font.weight: Font.DemiBold
-                    }
+            MarkLine {
+                asking: page.asking === row.skill
+                onWantsToAsk: page.asking = row.skill
+                onAsked: reason => {
+                    if (page.sheet.askReview(row.skill, reason))
+                        page.asking = -1
                 }
-                Words {
-                    Layout.fillWidth: true
-                    visible: text.length > 0
-                    text: line.row.note
-                    font.pixelSize: Look.smallSize
-                    color: Look.colors.quietInk
-                }
-                LinkButton {
-                    objectName: "askReview-" + line.row.skill
-                    visible: line.row.canAsk && page.asking !== line.row.skill
-                    text: qsTr("Ask for a mark review")
-                    Accessible.name: qsTr("Ask for a mark review: %1").arg(line.row.label)
-                    onClicked: page.asking = line.row.skill
-                }
-                ReasonForm {
-                    visible: page.asking === line.row.skill
-                    prompt: qsTr("You did this: say when and how. Your instructor reads it; the preceptor's mark stays beside it.")
-                    doText: qsTr("Ask for the review")
-                    onDone: reason => {
-                        if (page.sheet.askReview(line.row.skill, reason))
-                            page.asking = -1
-                    }
-                    onDropped: page.asking = -1
-                }
+                onDropped: page.asking = -1
             }
         }
     }

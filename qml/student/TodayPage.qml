@@ -12,7 +12,6 @@ PageFrame {
     signal openSheet(string id)
     signal send
     signal allSheets
-    signal giveAway(var sheets)
 
     readonly property Today today: student.today
 
@@ -46,18 +45,7 @@ PageFrame {
     Repeater {
         id: waitingList
         model: page.today.waiting
-        PackCard {
-            required property sheetRow row
-            Layout.fillWidth: true
-            title: row.title
-            detail: row.detail
-            standing: row.standing
-            seal: row.seal
-            role: row.role
-            roleCounts: row.roleCounts
-            specialty: row.specialty
-            remark: row.remark
-            graveRemark: row.grave
+        SheetCard {
             onClicked: page.openSheet(row.id)
         }
     }
@@ -83,18 +71,7 @@ PageFrame {
     Repeater {
         id: latestList
         model: page.today.latest
-        PackCard {
-            required property sheetRow row
-            Layout.fillWidth: true
-            title: row.title
-            detail: row.detail
-            standing: row.standing
-            seal: row.seal
-            role: row.role
-            roleCounts: row.roleCounts
-            specialty: row.specialty
-            remark: row.remark
-            graveRemark: row.grave
+        SheetCard {
             onClicked: page.openSheet(row.id)
         }
     }

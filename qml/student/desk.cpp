@@ -1,19 +1,12 @@
 #include "qml/student/desk.h"
 
-#include "platform/files/requirement_json.h"
-#include "platform/files/resources.h"
+#include "platform/session/program_rules.h"
+#include "qml/words/bridge.h"
 #include "qml/words/words.h"
-#include "sync/trust/policy.h"
 
 #include <algorithm>
 
 namespace peelpack::student {
-
-base::Result<requirement::RequirementSet> setInForce(const session::Session& session)
-{
-    const auto policy = trust::policyInForce(session.authority(), session.ledger().feeds());
-    return files::requirementSet(policy ? policy->policy.requirementSet : files::usualSetId);
-}
 
 std::optional<std::size_t> Desk::Counted::candidateOf(std::string_view sheetName, std::uint32_t row) const
 {
@@ -29,6 +22,18 @@ Desk::Desk(std::unique_ptr<session::Session> session, Shelf& shelf, QObject* par
     : QObject(parent), m_session(std::move(session)), m_shelf(shelf)
 {
     refresh();
+}
+
+std::vector<const record::SheetRecord*> Desk::latestFirst() const
+{
+    std::vector<const record::SheetRecord*> sheets;
+    sheets.reserve(m_record.sheets.size());
+    for (const record::SheetRecord& sheet : m_record.sheets) {
+        sheets.push_back(&sheet);
+    }
+    std::stable_sort(sheets.begin(), sheets.end(),
+                     [](const auto* a, const auto* b) { return a->content.head.date > b->content.head.date; });
+    return sheets;
 }
 
 const record::SheetRecord* Desk::sheet(const QString& id) const
@@ -56,20 +61,20 @@ QString Desk::name() const
         return words::fromUtf8(m_record.name);
     }
     const auto own = m_session->note(session::notes::name);
-    return own ? QString::fromUtf8(reinterpret_cast<const char*>(own->data()), static_cast<qsizetype>(own->size()))
-               : tr("Student");
+    return own ? QString::fromUtf8(words::toArray(*own)) : tr("Student");
+}
+
+const base::Result<requirement::RequirementSet>& Desk::setInForce() const
+{
+    if (!m_set) {
+        m_set.emplace(session::setInForce(*m_session));
+    }
+    return *m_set;
 }
 
 role::RoleRules Desk::roleRules() const
 {
-    if (!m_set) {
-        const base::Result<requirement::RequirementSet> set = setInForce(*m_session);
-        m_set = set ? set.value() : requirement::RequirementSet{};
-        if (!set) {
-            m_set->notApplicable = sheet::SkillSet::allFirstScrub();
-        }
-    }
-    return {m_set->notApplicable};
+    return setInForce() ? role::RoleRules{setInForce().value().notApplicable} : role::RoleRules{};
 }
 
 const Desk::Counted* Desk::counted()
@@ -78,17 +83,16 @@ const Desk::Counted* Desk::counted()
         return m_counted ? &*m_counted : nullptr;
     }
     m_countTried = true;
-    base::Result<requirement::RequirementSet> set = setInForce(*m_session);
-    if (!set) {
-        m_countError = words::fromUtf8(set.error().sentence);
+    if (!setInForce()) {
+        m_countError = words::why(setInForce().error());
         return nullptr;
     }
-    base::Result<session::CaseBook> cases = session::caseBook(*m_session, m_shelf.catalogue, {m_record});
+    base::Result<session::CaseBook> cases = session::caseBook(*m_session, m_shelf.catalogue(), {m_record});
     if (!cases) {
-        m_countError = words::fromUtf8(cases.error().sentence);
+        m_countError = words::why(cases.error());
         return nullptr;
     }
-    m_counted.emplace(Counted{std::move(set).value(), std::move(cases).value(), {}});
+    m_counted.emplace(Counted{setInForce().value(), std::move(cases).value(), {}});
     const sheet::SheetBook& book = m_counted->cases.reading.book;
     tally::Tallier tallier(m_counted->set, tally::Level::Recorded, tally::everyStrength);
     const sheet::BookStudent nobody;
@@ -105,7 +109,7 @@ QString Desk::write(const std::vector<journal::Payload>& payloads)
     }
     const auto written = m_session->append(writings);
     if (!written) {
-        return words::fromUtf8(written.error().sentence);
+        return words::why(written.error());
     }
     refresh();
     return {};
@@ -125,18 +129,14 @@ void Desk::refresh()
 QByteArray Desk::kept(const char* name) const
 {
     const auto value = m_session->note(name);
-    return value ? QByteArray(reinterpret_cast<const char*>(value->data()), static_cast<qsizetype>(value->size()))
-                 : QByteArray();
+    return value ? words::toArray(*value) : QByteArray();
 }
 
 QString Desk::keep(const char* name, const QByteArray& value)
 {
-    std::optional<keys::Bytes> bytes;
-    if (!value.isEmpty()) {
-        bytes.emplace(value.begin(), value.end());
-    }
+    std::optional<keys::Bytes> bytes = value.isEmpty() ? std::nullopt : std::optional(words::toBytes(value));
     const base::Result<bool> done = m_session->setNote(name, std::move(bytes));
-    return done ? QString() : words::fromUtf8(done.error().sentence);
+    return words::problem(done);
 }
 
 } // namespace peelpack::student

@@ -1,9 +1,9 @@
 #pragma once
 
-#include "core/catalogue/search.h"
 #include "core/tally/tally.h"
 #include "platform/session/case_book.h"
 #include "platform/session/session.h"
+#include "qml/student/shelf.h"
 
 #include <QObject>
 #include <QString>
@@ -12,13 +12,6 @@
 #include <optional>
 
 namespace peelpack::student {
-
-/// The procedures that can be searched; made once, shared by every page.
-struct Shelf {
-    explicit Shelf(catalogue::Catalogue&& procedures) : catalogue(std::move(procedures)), search(catalogue) {}
-    catalogue::Catalogue catalogue;
-    catalogue::Search search;
-};
 
 /// A student's unlocked journal as the pages see it: the sheets as they stand, counted when somebody asks. Every page
 /// writes through it, and hears of it when something was written. QML never sees it.
@@ -40,9 +33,10 @@ public:
 
     [[nodiscard]] session::Session& session() { return *m_session; }
     [[nodiscard]] const session::Session& session() const { return *m_session; }
-    [[nodiscard]] Shelf& shelf() { return m_shelf; }
-    [[nodiscard]] const catalogue::Catalogue& shelfCatalogue() const { return m_shelf.catalogue; }
+    [[nodiscard]] Shelf& shelf() const { return m_shelf; }
     [[nodiscard]] const record::StudentRecord& record() const { return m_record; }
+    /// Every sheet, the latest operation first; of one day in the order of the record.
+    [[nodiscard]] std::vector<const record::SheetRecord*> latestFirst() const;
     /// Null when there is none of that id (32 digits).
     [[nodiscard]] const record::SheetRecord* sheet(const QString& id) const;
     [[nodiscard]] const std::string& shortName(const record::SheetRecord& sheet) const;
@@ -68,17 +62,16 @@ Q_SIGNALS:
     void changed();
 
 private:
+    [[nodiscard]] const base::Result<requirement::RequirementSet>& setInForce() const;
+
     std::unique_ptr<session::Session> m_session;
     Shelf& m_shelf;
     record::StudentRecord m_record;
     record::ShortNames m_names;
     std::optional<Counted> m_counted;
-    mutable std::optional<requirement::RequirementSet> m_set;
+    mutable std::optional<base::Result<requirement::RequirementSet>> m_set; ///< in force, once somebody asked
     QString m_countError;
     bool m_countTried = false;
 };
-
-/// Of the set that the policy in force names.
-base::Result<requirement::RequirementSet> setInForce(const session::Session& session);
 
 } // namespace peelpack::student

@@ -1,7 +1,7 @@
 #include "qml/student/new_sheet.h"
 
 #include "core/sheet/identifiers.h"
-#include "platform/files/text_file.h"
+#include "qml/words/bridge.h"
 #include "qml/words/words.h"
 
 #include <QJsonArray>
@@ -33,11 +33,6 @@ QString oneLine(const QString& text, qsizetype most = mostLetters)
         }
     }
     return line.left(most);
-}
-
-std::string utf8(const QString& text)
-{
-    return files::normalized(text.simplified().toStdString());
 }
 
 /// "7:30", "0730" and "07:30" are half past seven; anything else is not said.
@@ -101,12 +96,6 @@ void NewSheet::begin()
 
 void NewSheet::gatherEarlier()
 {
-    std::vector<const record::SheetRecord*> sheets;
-    for (const record::SheetRecord& sheet : m_desk.record().sheets) {
-        sheets.push_back(&sheet);
-    }
-    std::stable_sort(sheets.begin(), sheets.end(),
-                     [](const auto* a, const auto* b) { return a->content.head.date > b->content.head.date; });
     m_surgeons.clear();
     m_sites.clear();
     m_recent.clear();
@@ -117,7 +106,7 @@ void NewSheet::gatherEarlier()
         }
     };
     std::map<QString, int> often;
-    for (const record::SheetRecord* sheet : sheets) {
+    for (const record::SheetRecord* sheet : m_desk.latestFirst()) {
         remember(m_surgeons, sheet->content.head.surgeon, mostRemembered);
         remember(m_sites, sheet->content.head.site, mostRemembered);
         for (const std::string& procedure : sheet->content.procedures) {
@@ -207,7 +196,8 @@ void NewSheet::search()
                         specialties.join(QStringLiteral(" · "))});
     };
     if (searching()) {
-        for (const catalogue::Hit& hit : m_desk.shelf().search.find(utf8(m_draft.query), mostHits)) {
+        for (const catalogue::Hit& hit :
+             m_desk.shelf().search().find(words::line(m_draft.query, mostLetters), mostHits)) {
             add(*hit.procedure, hit.matched);
         }
         // What the student does often comes first among what fits.
@@ -215,7 +205,7 @@ void NewSheet::search()
                               [&](const ProcedureRow& row) { return m_recent.contains(row.name); });
     } else {
         for (const QString& name : m_recent) {
-            const auto found = m_desk.shelf().catalogue.byExactName(name.toStdString());
+            const auto found = m_desk.shelf().catalogue().byExactName(name.toStdString());
             if (found.size() == 1) {
                 add(*found.front(), found.front()->name);
             }
@@ -349,12 +339,12 @@ QString NewSheet::save()
     opened.sheet = session.random().id();
     opened.operation = session.random().id();
     for (const QString& procedure : m_draft.procedures) {
-        opened.draft.procedures.push_back(utf8(procedure));
+        opened.draft.procedures.push_back(words::line(procedure, mostLetters));
     }
     opened.draft.head = {date(),
-                         utf8(m_draft.surgeon),
-                         utf8(m_draft.site),
-                         utf8(m_draft.room),
+                         words::line(m_draft.surgeon, mostLetters),
+                         words::line(m_draft.site, mostLetters),
+                         words::line(m_draft.room, mostLetters),
                          minuteOf(m_draft.start),
                          minuteOf(m_draft.end),
                          m_draft.canceled};
@@ -362,7 +352,7 @@ QString NewSheet::save()
     if (m_draft.onePathology && opened.draft.procedures.size() > 1) {
         journal::Logged logged{opened.sheet, {}};
         for (std::size_t i = 0; i < opened.draft.procedures.size(); ++i) {
-            const auto found = m_desk.shelf().catalogue.byExactName(opened.draft.procedures[i]);
+            const auto found = m_desk.shelf().catalogue().byExactName(opened.draft.procedures[i]);
             if (found.size() == 1) {
                 logged.choices.push_back(
                     {static_cast<std::uint8_t>(i), std::string(catalogue::id(found.front()->categories.front())), 1});

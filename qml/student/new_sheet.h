@@ -108,8 +108,6 @@ public:
     /// Opens the sheet in the journal. Its id; empty: see `error`.
     Q_INVOKABLE QString save();
     Q_INVOKABLE void discard();
-    /// For a lookup field: what of the query the name repeats is not worked out here.
-    Q_INVOKABLE bool isRecent(const QString& name) const { return m_recent.contains(name); }
 
 Q_SIGNALS:
     void changed();

@@ -2,6 +2,7 @@
 
 #include "platform/session/exchange.h"
 #include "platform/session/intake.h"
+#include "qml/words/bridge.h"
 #include "qml/words/words.h"
 
 #include <algorithm>
@@ -47,38 +48,31 @@ QString Parcels::suggestedName() const
     return name + QLatin1Char('-') + words::fromUtf8(m_desk.today().iso()) + QStringLiteral(".peelparcel");
 }
 
-bool Parcels::split() const
-{
-    return m_desk.session().note(session::notes::stopped).has_value();
-}
-
 QByteArray Parcels::pack()
 {
     m_error.clear();
     const base::Result<session::Recipients> to = session::toStaff(m_desk.session());
     if (!to) {
-        m_error = words::fromUtf8(to.error().sentence);
+        m_error = words::why(to.error());
         Q_EMIT changed();
         return {};
     }
     const base::Result<std::vector<keys::Bytes>> made = session::makeParcels(m_desk.session(), to.value());
     if (!made || made.value().size() != 1) {
-        m_error = made ? tr("Your record is too large for one parcel.") : words::fromUtf8(made.error().sentence);
+        m_error = made ? tr("Your record is too large for one parcel.") : words::why(made.error());
         Q_EMIT changed();
         return {};
     }
-    const keys::Bytes& bytes = made.value().front();
-    return QByteArray(reinterpret_cast<const char*>(bytes.data()), static_cast<qsizetype>(bytes.size()));
+    return words::toArray(made.value().front());
 }
 
 void Parcels::takeIn(const QString& name, const QByteArray& bytes)
 {
     m_report.clear();
     m_error.clear();
-    const auto taken =
-        session::takeIn(m_desk.session(), {{name.toStdString(), keys::Bytes(bytes.begin(), bytes.end())}});
+    const auto taken = session::takeIn(m_desk.session(), {{name.toStdString(), words::toBytes(bytes)}});
     if (!taken) {
-        m_error = words::fromUtf8(taken.error().sentence);
+        m_error = words::why(taken.error());
         Q_EMIT changed();
         return;
     }

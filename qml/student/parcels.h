@@ -16,7 +16,6 @@ class Parcels : public QObject {
     Q_PROPERTY(QString with READ with NOTIFY changed)
     Q_PROPERTY(QString suggestedName READ suggestedName NOTIFY changed)
     Q_PROPERTY(QStringList report READ report NOTIFY changed)
-    Q_PROPERTY(bool split READ split NOTIFY changed)
     Q_PROPERTY(QString error READ error NOTIFY changed)
 
 public:
@@ -29,8 +28,6 @@ public:
     [[nodiscard]] QString suggestedName() const;
     /// What the last file brought, a fact a line.
     [[nodiscard]] const QStringList& report() const { return m_report; }
-    /// This phone's record split: it signs nothing more until it joins again.
-    [[nodiscard]] bool split() const;
     [[nodiscard]] const QString& error() const { return m_error; }
 
     /// The sealed parcel for the staff; empty: see `error`.

@@ -26,12 +26,7 @@ SheetList::SheetList(Desk& desk, const WaitingList& waitingFor, QObject* parent)
 
 void SheetList::read()
 {
-    m_sheets.clear();
-    for (const record::SheetRecord& sheet : m_desk.record().sheets) {
-        m_sheets.push_back(&sheet);
-    }
-    std::stable_sort(m_sheets.begin(), m_sheets.end(),
-                     [](const auto* a, const auto* b) { return a->content.head.date > b->content.head.date; });
+    m_sheets = m_desk.latestFirst();
     filter();
 }
 
@@ -45,7 +40,7 @@ bool SheetList::fits(const record::SheetRecord& sheet) const
         return false;
     }
     if (m_specialty > 0) {
-        const auto category = categoryOf(m_desk.shelfCatalogue(), sheet);
+        const auto category = categoryOf(m_desk.shelf().catalogue(), sheet);
         if (!category || catalogue::indexOf(*category) != static_cast<std::size_t>(m_specialty - 1)) {
             return false;
         }
@@ -104,9 +99,7 @@ QStringList SheetList::states()
 {
     QStringList list{tr("Any state")};
     for (const record::SheetStanding standing : standings) {
-        QString word = words::of(standing);
-        word[0] = word[0].toUpper();
-        list.append(word);
+        list.append(words::capitalized(words::of(standing)));
     }
     return list;
 }

@@ -1,6 +1,7 @@
 #include "qml/student/sheet_page.h"
 
 #include "platform/session/directory.h"
+#include "qml/words/bridge.h"
 #include "qml/words/words.h"
 
 #include <algorithm>
@@ -9,11 +10,6 @@ namespace peelpack::student {
 namespace {
 
 constexpr qsizetype mostReason = 400;
-
-std::string utf8(const QString& text)
-{
-    return text.simplified().left(mostReason).toStdString();
-}
 
 /// The categories under which a procedure may be filed, the usual one first; all of them for one that the catalogue
 /// does not have.
@@ -107,21 +103,14 @@ void SheetPage::refresh()
     }
     m_original.clear();
     if (sheet->original) {
-        QStringList procedures;
-        for (const std::string& procedure : sheet->original->procedures) {
-            procedures.append(words::fromUtf8(procedure));
-        }
         m_original = tr("As it was signed: %1; %2.")
-                         .arg(words::listed(procedures),
+                         .arg(words::listed(sheet->original->procedures),
                               words::of(role::classify(sheet->original->marks.marks, sheet->original->head.canceled,
                                                        m_desk.roleRules())));
     }
     m_preceptors.clear();
-    const session::Directory directory(m_desk.session());
-    for (const session::Preceptor& preceptor : directory.preceptors()) {
-        if (sheet->content.head.site.empty() || preceptor.site == sheet->content.head.site) {
-            m_preceptors.append(words::fromUtf8(preceptor.name));
-        }
+    if (m_open) {
+        readPreceptors(*sheet);
     }
     readMarks(*sheet);
     readPlaces(*sheet, outcome);
@@ -129,13 +118,22 @@ void SheetPage::refresh()
     Q_EMIT changed();
 }
 
+void SheetPage::readPreceptors(const record::SheetRecord& sheet)
+{
+    const session::Directory directory(m_desk.session());
+    for (const session::Preceptor& preceptor : directory.preceptors()) {
+        if (sheet.content.head.site.empty() || preceptor.site == sheet.content.head.site) {
+            m_preceptors.append(words::fromUtf8(preceptor.name));
+        }
+    }
+}
+
 void SheetPage::readMarks(const record::SheetRecord& sheet)
 {
     std::vector<MarkRow> rows;
     for (const sheet::Skill skill : sheet::allSkills) {
         const sheet::Mark mark = sheet.content.marks.marks.of(skill);
-        MarkRow row{
-            static_cast<int>(skill), words::of(skill), words::of(mark), {}, sheet::isFirstScrubSkill(skill), false};
+        MarkRow row{static_cast<int>(skill), words::of(skill), words::of(mark), {}, false};
         const std::string& why = sheet.content.marks.reason(skill);
         row.note = words::fromUtf8(why);
         bool asked = false;
@@ -171,14 +169,14 @@ void SheetPage::readPlaces(const record::SheetRecord& sheet, role::Outcome outco
     const bool counts = second || outcome == role::Outcome::First;
     for (std::size_t p = 0; p < sheet.content.procedures.size(); ++p) {
         const std::string& procedure = sheet.content.procedures[p];
-        const catalogue::CategoryList categories = categoriesOf(m_desk.shelfCatalogue(), procedure);
+        const catalogue::CategoryList categories = categoriesOf(m_desk.shelf().catalogue(), procedure);
         std::optional<catalogue::Category> logged;
         for (const record::Choice& choice : sheet.content.choices) {
             if (choice.procedure == p) {
                 logged = choice.category;
             }
         }
-        const bool known = m_desk.shelfCatalogue().byExactName(procedure).size() == 1;
+        const bool known = m_desk.shelf().catalogue().byExactName(procedure).size() == 1;
         if (!logged && known) {
             logged = categories.front();
         }
@@ -266,7 +264,7 @@ bool SheetPage::file(int procedure, const QString& category)
             }
         }
         if (choice.category.empty()) {
-            const auto found = m_desk.shelfCatalogue().byExactName(sheet->content.procedures[p]);
+            const auto found = m_desk.shelf().catalogue().byExactName(sheet->content.procedures[p]);
             if (found.size() == 1) {
                 choice.category = catalogue::id(found.front()->categories.front());
             }
@@ -292,8 +290,9 @@ bool SheetPage::askReview(int skill, const QString& reason)
         Q_EMIT changed();
         return false;
     }
-    return write(journal::ReviewAsked{
-        session::idOf(sheet->id), {static_cast<sheet::Skill>(skill), sheet::Mark::Yes, {}}, utf8(reason)});
+    return write(journal::ReviewAsked{session::idOf(sheet->id),
+                                      {static_cast<sheet::Skill>(skill), sheet::Mark::Yes, {}},
+                                      words::line(reason, mostReason)});
 }
 
 bool SheetPage::withdraw(const QString& reason)
@@ -307,7 +306,7 @@ bool SheetPage::withdraw(const QString& reason)
         Q_EMIT changed();
         return false;
     }
-    return write(journal::Withdrawn{session::idOf(sheet->id), utf8(reason)});
+    return write(journal::Withdrawn{session::idOf(sheet->id), words::line(reason, mostReason)});
 }
 
 bool SheetPage::cancelBeforeIncision()

@@ -18,7 +18,6 @@ struct PlaceRow {
     Q_PROPERTY(QString words MEMBER words)
     Q_PROPERTY(QString hint MEMBER hint)
     Q_PROPERTY(int count MEMBER count)
-    Q_PROPERTY(int needed MEMBER needed)
     Q_PROPERTY(bool outlined MEMBER outlined)
     Q_PROPERTY(bool chosen MEMBER chosen)
 
@@ -30,7 +29,6 @@ public:
     QString words; ///< how many are counted there in this role
     QString hint;  ///< why it helps most; empty: it does not
     int count = 0;
-    int needed = 0;
     bool outlined = false;
     bool chosen = false; ///< logged there, or would be
     bool operator==(const PlaceRow&) const = default;
@@ -51,15 +49,13 @@ struct MarkRow {
     Q_PROPERTY(QString label MEMBER label)
     Q_PROPERTY(QString mark MEMBER mark)
     Q_PROPERTY(QString note MEMBER note)
-    Q_PROPERTY(bool firstScrub MEMBER firstScrub)
     Q_PROPERTY(bool canAsk MEMBER canAsk)
 
 public:
     int skill = 0;
     QString label;
     QString mark;
-    QString note; ///< why N/A; a request and its answer; two signers who differ
-    bool firstScrub = false;
+    QString note;        ///< why N/A; a request and its answer; two signers who differ
     bool canAsk = false; ///< a mark review can be asked for
     bool operator==(const MarkRow&) const = default;
 };
@@ -116,7 +112,7 @@ public:
     [[nodiscard]] const QStringList& feedback() const { return m_feedback; }
     [[nodiscard]] const QStringList& history() const { return m_history; }
     [[nodiscard]] QString waitingFor() const { return m_waiting; }
-    /// Names from the program's list, for "waiting for".
+    /// Names from the program's list, for "waiting for"; only of a sheet that is open.
     [[nodiscard]] const QStringList& preceptors() const { return m_preceptors; }
     /// What an instructor changed, as it was signed; empty: nothing.
     [[nodiscard]] const QString& original() const { return m_original; }
@@ -136,6 +132,7 @@ Q_SIGNALS:
 
 private:
     void refresh();
+    void readPreceptors(const record::SheetRecord& sheet);
     void readMarks(const record::SheetRecord& sheet);
     void readPlaces(const record::SheetRecord& sheet, role::Outcome outcome);
     void readCounting(const record::SheetRecord& sheet);

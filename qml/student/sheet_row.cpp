@@ -56,8 +56,7 @@ QString standingOf(const record::SheetRecord& sheet, const QString& waitingFor)
     default:
         text = words::of(sheet.standing);
     }
-    text[0] = text[0].toUpper();
-    return text;
+    return words::capitalized(text);
 }
 
 void remarkOn(const record::SheetRecord& sheet, role::Outcome outcome, SheetRow& row)
@@ -102,11 +101,7 @@ SheetRow sheetRow(const Desk& desk, const record::SheetRecord& sheet, const QStr
         role::classify(sheet.content.marks.marks, sheet.content.head.canceled, desk.roleRules());
     SheetRow row;
     row.id = words::fromUtf8(sheet.id.hex());
-    QStringList procedures;
-    for (const std::string& procedure : sheet.content.procedures) {
-        procedures.append(words::fromUtf8(procedure));
-    }
-    row.title = words::listed(procedures);
+    row.title = words::listed(sheet.content.procedures);
     QStringList details{words::day(sheet.content.head.date, desk.today())};
     for (const std::string* part : {&sheet.content.head.surgeon, &sheet.content.head.site, &sheet.content.head.room}) {
         if (!part->empty()) {
@@ -118,7 +113,7 @@ SheetRow sheetRow(const Desk& desk, const record::SheetRecord& sheet, const QStr
     const bool marked = !sheet.content.marks.marks.none() || sheet.content.head.canceled;
     row.role = marked ? words::of(outcome) : QString();
     row.roleCounts = outcome == role::Outcome::First || outcome == role::Outcome::Second;
-    if (const auto category = categoryOf(desk.shelfCatalogue(), sheet)) {
+    if (const auto category = categoryOf(desk.shelf().catalogue(), sheet)) {
         row.specialty = words::of(*category);
     }
     row.seal = sealOf(sheet.standing);

@@ -13,19 +13,12 @@ constexpr std::size_t mostNext = 3;
 
 CountRow rowOf(const requirement::Target& target, const tally::TargetCount& count)
 {
-    QString label = words::of(target);
-    label[0] = label[0].toUpper();
-    return {label,
+    return {words::capitalized(words::of(target)),
             QCoreApplication::translate("TallyPage", "%1 of %2").arg(count.placed).arg(target.required),
             static_cast<int>(count.placed),
             static_cast<int>(target.required),
             !target.isFirstScrub(),
             true};
-}
-
-std::string_view sheetName(const tally::Candidate& candidate)
-{
-    return candidate.sheet->id;
 }
 
 } // namespace
@@ -106,7 +99,7 @@ void TallyPage::refresh()
                 continue;
             }
             const tally::Candidate& candidate = tally.candidates[i];
-            const auto sheet = byName.find(sheetName(candidate));
+            const auto sheet = byName.find(candidate.sheet->id);
             notCounted.push_back({sheet == byName.end() ? QString() : words::fromUtf8(sheet->second->id.hex()),
                                   words::day(candidate.sheet->date, m_desk.today()) + QStringLiteral(" · ") +
                                       words::fromUtf8(counted->cases.reading.book.procedureText(candidate.procedure)),

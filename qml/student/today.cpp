@@ -3,8 +3,6 @@
 #include "qml/student/tally_page.h"
 #include "qml/words/words.h"
 
-#include <algorithm>
-
 namespace peelpack::student {
 namespace {
 
@@ -28,16 +26,10 @@ Today::Today(Desk& desk, const WaitingList& waitingFor, QObject* parent)
 
 void Today::refresh()
 {
-    std::vector<const record::SheetRecord*> sheets;
-    for (const record::SheetRecord& sheet : m_desk.record().sheets) {
-        sheets.push_back(&sheet);
-    }
-    std::stable_sort(sheets.begin(), sheets.end(),
-                     [](const auto* a, const auto* b) { return a->content.head.date > b->content.head.date; });
     std::vector<SheetRow> waiting;
     std::vector<SheetRow> latest;
     int more = 0;
-    for (const record::SheetRecord* sheet : sheets) {
+    for (const record::SheetRecord* sheet : m_desk.latestFirst()) {
         if (waits(*sheet) && waiting.size() == mostWaiting) {
             ++more;
         } else if (waits(*sheet)) {

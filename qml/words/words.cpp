@@ -228,6 +228,23 @@ QString listed(const QStringList& items)
         .arg(items.mid(0, items.size() - 1).join(QStringLiteral(", ")), items.last());
 }
 
+QString listed(const std::vector<std::string>& items)
+{
+    QStringList list;
+    for (const std::string& item : items) {
+        list.append(fromUtf8(item));
+    }
+    return listed(list);
+}
+
+QString capitalized(QString text)
+{
+    if (!text.isEmpty()) {
+        text[0] = text[0].toUpper();
+    }
+    return text;
+}
+
 QString roleReason(const sheet::Marks& marks, bool canceled, const role::RoleRules& rules)
 {
     switch (role::classify(marks, canceled, rules)) {

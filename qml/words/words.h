@@ -7,6 +7,9 @@
 #include <QString>
 #include <QStringList>
 
+#include <string>
+#include <vector>
+
 /// How the trade's values are said on screen, in the language of the app. English where a language has no words yet.
 namespace peelpack::words {
 
@@ -32,6 +35,9 @@ QString minute(record::MinuteOfDay minute);
 
 /// "a", "a and b", "a, b and c"
 QString listed(const QStringList& items);
+QString listed(const std::vector<std::string>& items);
+/// With a capital at the beginning.
+QString capitalized(QString text);
 /// Why the role is what it is, in a sentence to the student.
 QString roleReason(const sheet::Marks& marks, bool canceled, const role::RoleRules& rules);
 

@@ -99,11 +99,7 @@ void firstFrame(const QString& self)
 /// As the app starts for the first time: catalogue and search made, no vault yet.
 int appWindow()
 {
-    base::Result<catalogue::Catalogue> catalogue = files::shippedCatalogue();
-    if (!catalogue) {
-        return 1;
-    }
-    student::Shelf shelf(std::move(catalogue).value());
+    student::Shelf shelf(files::shippedCatalogue);
     const QTemporaryDir folder;
     vault::FolderMarkStore marks(folder.filePath(QStringLiteral("marks")).toStdString());
     keys::SystemRandom random;

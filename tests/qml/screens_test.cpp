@@ -183,11 +183,7 @@ int main(int argc, char* argv[])
     qInstallMessageHandler(countWarnings);
     QAccessible::setActive(true);
     app::dressApplication();
-    base::Result<catalogue::Catalogue> catalogue = files::shippedCatalogue();
-    if (!catalogue) {
-        return 1;
-    }
-    student::Shelf shelf(std::move(catalogue).value());
+    student::Shelf shelf(files::shippedCatalogue);
     std::vector<app::ScreenDress> dresses = app::allDresses();
     if (argc > 1) {
         std::erase_if(dresses, [&](const app::ScreenDress& dress) {

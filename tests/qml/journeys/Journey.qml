@@ -46,22 +46,24 @@ TestCase {
         wait(0)
     }
 
-    // The visible item of that name.
-    function find(name) {
-        const found = seek(window.contentItem, name)
-        return found
-    }
-    function seek(item, name) {
+    // The first visible item that fits.
+    function seek(fits, item) {
+        if (item === undefined)
+            item = window.contentItem
         if (!item || !item.visible)
             return null
-        if (item.objectName === name)
+        if (fits(item))
             return item
         for (let i = 0; i < item.children.length; ++i) {
-            const found = seek(item.children[i], name)
+            const found = seek(fits, item.children[i])
             if (found)
                 return found
         }
         return null
+    }
+    // The visible item of that name.
+    function find(name) {
+        return seek(item => item.objectName === name)
     }
     function await(name, ms) {
         const most = ms === undefined ? 8000 : ms
@@ -72,32 +74,16 @@ TestCase {
     }
     // The visible item that says exactly this and can be touched.
     function says(text) {
-        return seekText(window.contentItem, text)
-    }
-    function seekText(item, text) {
-        if (!item || !item.visible)
-            return null
-        if (item.text === text && item.clicked !== undefined)
-            return item
-        for (let i = 0; i < item.children.length; ++i) {
-            const found = seekText(item.children[i], text)
-            if (found)
-                return found
-        }
-        return null
+        return seek(item => item.text === text && item.clicked !== undefined)
     }
     // All words on the screen, for looking for a sentence.
     function words() {
         const list = []
-        const walk = item => {
-            if (!item || !item.visible)
-                return
+        seek(item => {
             if (typeof item.text === "string" && item.text.length > 0)
                 list.push(item.text)
-            for (let i = 0; i < item.children.length; ++i)
-                walk(item.children[i])
-        }
-        walk(window.contentItem)
+            return false
+        })
         return list.join("\n")
     }
     function awaitWords(text, ms) {

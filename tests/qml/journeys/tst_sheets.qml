@@ -20,17 +20,9 @@ Journey {
         await("giveButton")
     }
     function cardOf(title) {
-        let found = null
-        const walk = item => {
-            if (!item || !item.visible || found)
-                return
-            if (item.title === title && item.clicked !== undefined)
-                found = item
-            for (let i = 0; i < item.children.length; ++i)
-                walk(item.children[i])
-        }
-        tryVerify(() => { walk(window.contentItem); return found !== null }, 8000, title + " is on the screen")
-        return found
+        const card = () => seek(item => item.title === title && item.clicked !== undefined)
+        tryVerify(() => card() !== null, 8000, title + " is on the screen")
+        return card()
     }
 
     function test_tapsOfAUsualSheet() {

@@ -2,12 +2,14 @@
 
 #include "platform/files/resources.h"
 #include "platform/session/acts.h"
+#include "platform/session/cards.h"
 #include "platform/session/exchange.h"
 #include "platform/session/intake.h"
+#include "platform/session/program_rules.h"
 #include "platform/vault/memory_vault.h"
+#include "qml/words/bridge.h"
 #include "qml/words/words.h"
 #include "sync/keys/code.h"
-#include "sync/keys/hash.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
@@ -33,11 +35,6 @@ T need(base::Result<T, E> result)
     return std::move(result).value();
 }
 
-catalogue::Catalogue shipped()
-{
-    return need(files::shippedCatalogue());
-}
-
 QImage pictureOf(const keys::Bytes& code)
 {
     constexpr int module = 6;
@@ -56,22 +53,12 @@ QImage pictureOf(const keys::Bytes& code)
     return picture;
 }
 
-QByteArray arrayOf(const keys::Bytes& bytes)
-{
-    return {reinterpret_cast<const char*>(bytes.data()), static_cast<qsizetype>(bytes.size())};
-}
-
-keys::Bytes bytesOf(const QByteArray& array)
-{
-    return {array.begin(), array.end()};
-}
-
 } // namespace
 
 PhoneWorld::PhoneWorld(const QString& folder, QObject* parent)
     : QObject(parent), m_folder(folder.isEmpty() ? m_own.path() : folder),
       m_vaultFile((m_folder + QStringLiteral("/student.peelvault")).toStdString()),
-      m_marks((m_folder + QStringLiteral("/marks")).toStdString()), m_shelf(shipped())
+      m_marks((m_folder + QStringLiteral("/marks")).toStdString()), m_shelf(files::shippedCatalogue)
 {
     beginProgram();
     connect(&m_share, &share::Share::saved, this, [this] {
@@ -100,33 +87,23 @@ void PhoneWorld::startPhone()
 void PhoneWorld::beginProgram()
 {
     const session::Clock clock = [] { return journal::Time{QDateTime::currentSecsSinceEpoch(), -300}; };
-    const std::string set = need(files::shippedText(std::string("requirements/") + files::usualSetId + ".json"));
-    session::Rules rules;
-    rules.requirementSet = files::usualSetId;
-    rules.setDigest = keys::hash({}, {keys::bytesOf(set)});
+    session::Rules rules = need(session::rulesOfShippedSet(files::usualSetId));
     rules.firstDay = base::Date::fromDays(0);
     rules.lastDay = base::Date::fromDays(60'000);
-    rules.counted = 0b11011;
+    rules.counted = session::countsAllButNewCards;
     auto vault = std::make_unique<vault::MemoryVault>(m_random);
     const keys::Secret code = m_random.secret(keys::codeSecretBytes);
     need(session::beginProgram(*vault, need(keys::programKey(code.view())), "Director", rules, clock, m_random));
     m_director = need(session::Session::open(std::move(vault), clock, m_random));
     const std::pair<const char*, const char*> people[]{{"A. Ferro", "482913"}, {"B. Lund", "730518"}};
     for (const auto& [name, pin] : people) {
-        keys::SigningCard card;
-        card.programStream = m_director->programStream();
-        card.card = m_random.id();
-        card.epoch = 1;
-        card.secret = m_random.secret(keys::SigningCard::secretBytes);
+        keys::SigningCard card = session::newCard(*m_director);
         const keys::SigningKey key = need(keys::cardKey(card, m_director->program(), pin));
         journal::Vouch vouch;
+        session::nameCard(vouch, card.card, card.epoch, key.verifyKey());
         vouch.person = m_random.id();
         vouch.name = name;
         vouch.credential = "CST";
-        vouch.keyKind = journal::KeyKind::Card;
-        vouch.key = key.verifyKey();
-        vouch.card = card.card;
-        vouch.epoch = card.epoch;
         need(m_director->append(m_director->programStream(), vouch));
         m_preceptors.push_back({name, pin, std::move(card), key.verifyKey()});
     }
@@ -145,7 +122,7 @@ QString PhoneWorld::invitation()
     constexpr std::int64_t days = 14;
     const session::OpenInvitation open =
         need(session::invite(*m_director, "Ines Duarte", journal::Role::Student, {"spring-class"}, std::nullopt, days));
-    return QString::fromLatin1(arrayOf(open.code).toBase64());
+    return QString::fromLatin1(words::toArray(open.code).toBase64());
 }
 
 void PhoneWorld::readyInvitation()
@@ -156,7 +133,7 @@ void PhoneWorld::readyInvitation()
 
 QString PhoneWorld::grant()
 {
-    const keys::Bytes code = bytesOf(m_phone->joining() != nullptr ? m_phone->joining()->reply() : m_share.last);
+    const keys::Bytes code = words::toBytes(m_phone->joining() != nullptr ? m_phone->joining()->reply() : m_share.last);
     const auto reply = keys::InvitationReply::fromCode(code);
     if (!reply) {
         return {};
@@ -174,7 +151,7 @@ void PhoneWorld::setUp()
     auto made = need(
         vault::SqliteVault::make(m_vaultFile, vault::SecretKind::Passphrase, keys::bytesOf(secret), m_marks, m_random));
     const auto invitation =
-        need(keys::Invitation::fromCode(bytesOf(QByteArray::fromBase64(this->invitation().toLatin1()))));
+        need(keys::Invitation::fromCode(words::toBytes(QByteArray::fromBase64(this->invitation().toLatin1()))));
     const keys::InvitationReply reply = need(session::join(*made.vault, invitation, "Ines Duarte"));
     need(session::grant(*m_director, reply));
     auto student = need(session::Session::open(
@@ -342,7 +319,7 @@ bool PhoneWorld::answerOnOwnPhone()
     if (m_phone->handOver() == nullptr) {
         return false;
     }
-    const auto request = journal::decodeSigningRequest(bytesOf(m_phone->handOver()->request()));
+    const auto request = journal::decodeSigningRequest(words::toBytes(m_phone->handOver()->request()));
     if (!request) {
         return false;
     }
@@ -357,13 +334,13 @@ bool PhoneWorld::answerOnOwnPhone()
         return false;
     }
     m_share.readyName = QStringLiteral("answer.peelsign");
-    m_share.ready = arrayOf(answer.value());
+    m_share.ready = words::toArray(answer.value());
     return true;
 }
 
 bool PhoneWorld::instructorAnswers(bool initials)
 {
-    const auto taken = session::takeIn(*m_director, {{"parcel", bytesOf(m_share.last)}});
+    const auto taken = session::takeIn(*m_director, {{"parcel", words::toBytes(m_share.last)}});
     if (!taken || !taken.value().files.front().used) {
         return false;
     }
@@ -381,7 +358,7 @@ bool PhoneWorld::instructorAnswers(bool initials)
         }
         const auto to = need(session::toStudent(*m_director, person));
         m_share.readyName = QStringLiteral("answer.peelparcel");
-        m_share.ready = arrayOf(need(session::makeParcels(*m_director, to)).front());
+        m_share.ready = words::toArray(need(session::makeParcels(*m_director, to)).front());
     }
     return true;
 }
@@ -428,7 +405,7 @@ void PhoneWorld::closePhone()
 void PhoneWorld::keepCard(int preceptor, const QString& file) const
 {
     QFile kept(file);
-    if (!kept.open(QIODevice::WriteOnly) || kept.write(arrayOf(cardCode(preceptor))) < 0) {
+    if (!kept.open(QIODevice::WriteOnly) || kept.write(words::toArray(cardCode(preceptor))) < 0) {
         qFatal("The card could not be kept.");
     }
 }

@@ -1,0 +1,32 @@
+#pragma once
+
+#include "sync/keys/secret.h"
+
+#include <QByteArray>
+#include <QString>
+
+/// The screens' texts and bytes as the journal's, and back.
+namespace peelpack::words {
+
+QByteArray toArray(keys::ByteView bytes);
+keys::Bytes toBytes(const QByteArray& array);
+/// A code in locked memory as it is shown (ASCII).
+QString shown(const keys::Secret& code);
+/// What somebody typed as one line of at most `most` letters, composed alike on every keyboard.
+std::string line(const QString& text, qsizetype most);
+/// The same of a passphrase or PIN, letter by letter.
+std::string secret(const QString& text);
+/// The sentence of an error of any part.
+template <class Error>
+QString why(const Error& error)
+{
+    return QString::fromStdString(error.sentence);
+}
+/// The same of a result; empty: it went well.
+template <class Result>
+QString problem(const Result& result)
+{
+    return result ? QString() : why(result.error());
+}
+
+} // namespace peelpack::words
