@@ -184,15 +184,14 @@ void HandOver::markFirstScrubYes()
 void HandOver::next()
 {
     m_error.clear();
-    if (m_step == Performed) {
-        m_step = now().canceled() ? (m_place + 1 < m_sheets.size() ? Performed : ReadingBack) : Marking;
-        if (now().canceled() && m_place + 1 < m_sheets.size()) {
-            ++m_place;
-        }
-    } else if (m_step == Marking && missing().isEmpty()) {
-        const bool more = m_place + 1 < m_sheets.size();
-        m_step = more ? Performed : ReadingBack;
-        m_place += more ? 1U : 0U;
+    const bool sheetIsDone = (m_step == Performed && now().canceled()) || (m_step == Marking && missing().isEmpty());
+    if (sheetIsDone && m_place + 1 < m_sheets.size()) {
+        ++m_place;
+        m_step = Performed;
+    } else if (sheetIsDone) {
+        m_step = ReadingBack;
+    } else if (m_step == Performed) {
+        m_step = Marking;
     } else if (m_step == ReadingBack) {
         m_step = Signing;
     }
