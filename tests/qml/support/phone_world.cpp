@@ -60,6 +60,7 @@ PhoneWorld::PhoneWorld(const QString& folder, QObject* parent)
       m_vaultFile((m_folder + QStringLiteral("/student.peelvault")).toStdString()),
       m_marks((m_folder + QStringLiteral("/marks")).toStdString()), m_shelf(files::shippedCatalogue)
 {
+    need(m_shelf.prepare()); // as the app does once its window is there
     beginProgram();
     connect(&m_share, &share::Share::saved, this, [this] {
         ++m_saves;
