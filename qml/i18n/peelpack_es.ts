@@ -861,6 +861,17 @@
     </message>
 </context>
 <context>
+    <name>ShareDialogs</name>
+    <message>
+        <source>Save here</source>
+        <translation>Guardar aquí</translation>
+    </message>
+    <message>
+        <source>Open this</source>
+        <translation>Abrir este</translation>
+    </message>
+</context>
+<context>
     <name>SheetListPage</name>
     <message>
         <source>Case sheets</source>

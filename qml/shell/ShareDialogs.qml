@@ -11,6 +11,7 @@ Item {
     FileDialog {
         id: dialog
         currentFolder: dialogs.share.folder
+        acceptLabel: dialogs.share.asking === "where" ? qsTr("Save here") : qsTr("Open this")
         onAccepted: dialogs.share.answer(selectedFile)
         onRejected: dialogs.share.answer("")
     }

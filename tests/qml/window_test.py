@@ -44,6 +44,7 @@ def main():
            "XDG_STATE_HOME": str(folder / "case/marks"), "XDG_RUNTIME_DIR": str(folder), "LC_ALL": "C.UTF-8"}
     vault = folder / "data/peelpack/journal.peelvault"
     vault.parent.mkdir(parents=True)
+    (folder / "Documents").mkdir()
     app = None
     try:
         subprocess.run(["bash", str(ROOT / "platform/one_case.sh"), str(folder / "case"), PEELPACK], check=True,
@@ -73,12 +74,21 @@ def main():
         time.sleep(0.6)
         click(195, 812)  # Save for later, the lowest of the two
         time.sleep(1)
+        click(45, 28)  # Back
+        click(340, 815)  # Me
+        click(195, 140)  # Send and take in
+        click(195, 745)  # Send to my instructor
+        time.sleep(2)
+        click(208, 595)  # Save here, in the file dialog
+        time.sleep(1)
+        parcels = list((folder / "Documents").glob("*.peelparcel"))
         app.terminate()
         warnings = app.communicate(timeout=20)[1]
         assert "qrc:" not in warnings, warnings
+        assert len(parcels) == 1 and parcels[0].stat().st_size > 1000, parcels
         after = listed(env, vault)
         assert after.count("cholecystectomy") == before + 1, after
-        print("A sheet written in the window is in the journal.")
+        print("A sheet written in the window is in the journal, and a parcel was saved.")
     finally:
         if app is not None and app.poll() is None:
             app.kill()
