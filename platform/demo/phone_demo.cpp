@@ -81,7 +81,8 @@ private:
     }
     void at(base::Date day, int hour)
     {
-        m_past->held = journal::Time{day.days() * secondsInDay + hour * 3600 - m_now.zone * 60, m_now.zone};
+        m_past->held = journal::Time{
+            day.days() * secondsInDay + std::int64_t{hour} * 3600 - std::int64_t{m_now.zone} * 60, m_now.zone};
     }
 
     void beginProgram()
