@@ -270,21 +270,21 @@ Applied apply(Feed feed, const keys::VerifyKey& program, const Offer& offer)
 {
     keys::UsableKeys usable;
     Outcome outcome = applyTo(feed, program, offer, usable);
-    return {std::move(outcome), std::move(feed)};
+    return {outcome, std::move(feed)};
 }
 
 Outcome applyTo(Feed& feed, const keys::VerifyKey& program, const Offer& offer, keys::UsableKeys& usable)
 {
     FeedFold fold{feed, program, offer, &usable, {}, {}, {}};
     fold.run();
-    return std::move(fold.result);
+    return fold.result;
 }
 
 Outcome applyKeptTo(Feed& feed, const keys::VerifyKey& program, const Offer& offer)
 {
     FeedFold fold{feed, program, offer, nullptr, {}, {}, {}};
     fold.run();
-    return std::move(fold.result);
+    return fold.result;
 }
 
 } // namespace peelpack::journal
