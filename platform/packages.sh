@@ -4,7 +4,7 @@ peelpack_build_packages=(g++ cmake ninja-build pkg-config qt6-base-dev qt6-decla
     qml6-module-qt-labs-folderlistmodel qml6-module-qt-labs-settings qml6-module-qtqml qml6-module-qtqml-models qml6-module-qtqml-workerscript qml6-module-qtquick qml6-module-qtquick-controls
     qml6-module-qtquick-dialogs qml6-module-qtquick-layouts qml6-module-qtquick-shapes qml6-module-qtquick-templates
     qml6-module-qtquick-window)
-peelpack_test_packages=(catch2 qml6-module-qttest xvfb xdotool libglpk-dev libsqlite3-dev python3 python3-nacl)
+peelpack_test_packages=(catch2 qml6-module-qttest xvfb xdotool poppler-utils zbar-tools libglpk-dev libsqlite3-dev python3 python3-nacl)
 peelpack_fuzz_packages=(clang libclang-rt-14-dev)
 peelpack_ci_packages=(ccache clang-tidy clang-format libbenchmark-dev libsqlcipher0 "${peelpack_fuzz_packages[@]}")
 

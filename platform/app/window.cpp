@@ -1,7 +1,7 @@
 #include "platform/app/window.h"
 
-#include <QFont>
-#include <QFontDatabase>
+#include "platform/fonts/inter.h"
+
 #include <QGuiApplication>
 #include <QLocale>
 #include <QQuickStyle>
@@ -17,10 +17,7 @@ namespace peelpack::app {
 void dressApplication()
 {
     QQuickStyle::setStyle(QStringLiteral("Basic"));
-    for (const char* cut : {"Regular", "Medium", "SemiBold", "Bold"}) {
-        QFontDatabase::addApplicationFont(QStringLiteral(":/peelpack/fonts/Inter-%1.otf").arg(QLatin1String(cut)));
-    }
-    QGuiApplication::setFont(QFont(QStringLiteral("Inter")));
+    fonts::useInter();
 }
 
 Window::Window(shell::Phone& phone, QObject* parent)

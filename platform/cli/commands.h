@@ -31,6 +31,8 @@ std::vector<Command> preceptorCommands();
 std::vector<Command> exchangeCommands();
 /// What instructors and the director do about sheets.
 std::vector<Command> instructorCommands();
+/// Papers as PDF.
+std::vector<Command> printCommands();
 /// The vault's own secrets.
 std::vector<Command> vaultCommands();
 Command checkCommand();

@@ -2,8 +2,8 @@
 
 #include "core/base/text.h"
 #include "core/role/classifier.h"
-#include "platform/cli/sheet_text.h"
 #include "platform/cli/short_id.h"
+#include "platform/english/english.h"
 #include "sync/merge/bounds.h"
 
 #include <algorithm>
@@ -41,7 +41,7 @@ std::optional<keys::Id> sheetOf(const session::Session& session, const journal::
 
 std::string timeOf(const journal::Time& time)
 {
-    return timeInWords({time.seconds, time.zone});
+    return english::timeInWords({time.seconds, time.zone});
 }
 
 } // namespace

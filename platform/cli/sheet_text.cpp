@@ -3,8 +3,7 @@
 #include "core/base/text.h"
 #include "core/role/classifier.h"
 #include "platform/cli/sheet_options.h"
-
-#include <QDateTime>
+#include "platform/english/english.h"
 
 namespace peelpack::cli {
 namespace {
@@ -14,46 +13,6 @@ using record::SheetRecord;
 role::Outcome outcomeOf(const SheetRecord& sheet)
 {
     return role::classify(sheet.content.marks.marks, sheet.content.head.canceled, {});
-}
-
-std::string minuteInWords(record::MinuteOfDay minute)
-{
-    constexpr int minutesInHour = 60;
-    const auto two = [](int number) { return (number < 10 ? "0" : "") + std::to_string(number); };
-    return two(minute / minutesInHour) + ":" + two(minute % minutesInHour);
-}
-
-std::string headInWords(const record::Head& head)
-{
-    std::string text = head.date.iso();
-    for (const auto& [what, value] :
-         {std::pair("surgeon ", &head.surgeon), {"at ", &head.site}, {"room ", &head.room}}) {
-        if (!value->empty()) {
-            text += ", " + std::string(what) + *value;
-        }
-    }
-    if (head.start != record::notSaid) {
-        text += ", " + minuteInWords(head.start) +
-                (head.end == record::notSaid ? std::string() : " to " + minuteInWords(head.end));
-    }
-    return text + (head.canceled ? ", canceled before incision" : "");
-}
-
-std::string_view inWords(record::Weight weight)
-{
-    switch (weight) {
-    case record::Weight::Counts:
-        return "";
-    case record::Weight::NoEffect:
-        return "without effect";
-    case record::Weight::Beside:
-        return "beside, not in force";
-    case record::Weight::Aside:
-        return "aside, not counted";
-    case record::Weight::Refused:
-        return "refused";
-    }
-    return "";
 }
 
 std::string_view idOf(record::Weight weight)
@@ -73,36 +32,21 @@ std::string_view idOf(record::Weight weight)
     return "";
 }
 
-std::string writerName(const record::Writer& writer)
-{
-    return writer.name.empty() ? std::string("somebody unknown") : writer.name;
-}
-
 std::string historyText(const SheetRecord& sheet)
 {
     std::string text = "  History:\n";
     for (const record::HistoryLine& line : sheet.history) {
-        text += "    " + timeInWords(line.claimed) + "  " + writerName(line.who) + "  " + line.what;
+        text += "    " + english::timeInWords(line.claimed) + "  " + english::writerName(line.who) + "  " + line.what;
         if (!line.why.empty()) {
             text += " Reason: " + line.why;
         }
         if (line.weight != record::Weight::Counts) {
-            text += " [" + std::string(inWords(line.weight)) + (line.whyNot.empty() ? "" : ": " + line.whyNot) + "]";
+            text += " [" + std::string(english::inWords(line.weight)) +
+                    (line.whyNot.empty() ? "" : ": " + line.whyNot) + "]";
         }
         text += "\n";
     }
     return text;
-}
-
-std::string choicesInWords(const record::Content& content)
-{
-    std::vector<std::string> labels;
-    labels.reserve(content.choices.size());
-    for (const record::Choice& choice : content.choices) {
-        labels.emplace_back(choice.category ? catalogue::label(*choice.category)
-                                            : std::string_view("a category of a newer Peelpack"));
-    }
-    return labels.empty() ? "not logged yet" : base::listed(labels, "and");
 }
 
 std::string_view idOf(record::Review::Answer answer)
@@ -120,35 +64,17 @@ std::string_view idOf(record::Review::Answer answer)
 
 } // namespace
 
-std::string timeInWords(const record::Time& time)
-{
-    constexpr int secondsInMinute = 60;
-    return QDateTime::fromSecsSinceEpoch(time.seconds, Qt::OffsetFromUTC, time.zone * secondsInMinute)
-        .toString(QStringLiteral("yyyy-MM-dd HH:mm"))
-        .toStdString();
-}
-
-std::string standingInWords(const SheetRecord& sheet)
-{
-    std::string text(record::id(sheet.standing));
-    const bool showsStrength = sheet.standing != record::SheetStanding::Open && sheet.strength != sheet::Strength::None;
-    if (showsStrength) {
-        text += " (" + std::string(sheet::id(sheet.strength)) + ")";
-    }
-    return text;
-}
-
 std::string sheetLine(const SheetRecord& sheet, const std::string& shortName)
 {
-    return "  " + shortName + "  " + sheet.content.head.date.iso() + "  " + standingInWords(sheet) + "  " +
+    return "  " + shortName + "  " + sheet.content.head.date.iso() + "  " + english::standingInWords(sheet) + "  " +
            std::string(role::label(outcomeOf(sheet))) + "  " + base::listed(sheet.content.procedures, "and") + "\n";
 }
 
 std::string sheetText(const SheetRecord& sheet, const std::string& shortName)
 {
     const record::Content& content = sheet.content;
-    std::string text = "Sheet " + shortName + ": " + standingInWords(sheet) + "\n  " +
-                       base::listed(content.procedures, "and") + "\n  " + headInWords(content.head) + "\n  " +
+    std::string text = "Sheet " + shortName + ": " + english::standingInWords(sheet) + "\n  " +
+                       base::listed(content.procedures, "and") + "\n  " + english::headInWords(content.head) + "\n  " +
                        std::string(role::label(outcomeOf(sheet))) + ". " +
                        role::reason(content.marks.marks, content.head.canceled, {}) + "\n";
     for (const sheet::Skill skill : sheet::allSkills) {
@@ -157,7 +83,7 @@ std::string sheetText(const SheetRecord& sheet, const std::string& shortName)
                 std::string(sheet::inWords(content.marks.marks.of(skill))) + (why.empty() ? "" : " (" + why + ")") +
                 "\n";
     }
-    text += "  Counts under: " + choicesInWords(content) + "\n";
+    text += "  Counts under: " + english::choicesInWords(content) + "\n";
     for (const record::Signer& signer : sheet.signers) {
         text += "  Signed by " + signer.statement.name +
                 (signer.statement.credential.empty() ? "" : ", " + signer.statement.credential) + " (" +
@@ -174,12 +100,13 @@ std::string sheetText(const SheetRecord& sheet, const std::string& shortName)
     }
     if (sheet.original) {
         text += "  As it was signed: " + base::listed(sheet.original->procedures, "and") + "; " +
-                headInWords(sheet.original->head) + "; marks " + marksInLetters(sheet.original->marks.marks) + "\n";
+                english::headInWords(sheet.original->head) + "; marks " + marksInLetters(sheet.original->marks.marks) +
+                "\n";
     }
     if (sheet.unsignedVersion) {
         text += "  A later version that nobody has signed: " +
                 base::listed(sheet.unsignedVersion->draft.procedures, "and") + "; " +
-                headInWords(sheet.unsignedVersion->draft.head) + "; marks " +
+                english::headInWords(sheet.unsignedVersion->draft.head) + "; marks " +
                 marksInLetters(sheet.unsignedVersion->draft.marks.marks) + "\n";
     }
     for (const record::Review& review : sheet.reviews) {
@@ -252,7 +179,7 @@ nlohmann::ordered_json sheetJson(const SheetRecord& sheet, const std::string& sh
             json["history"].push_back({{"entry", line.entry.hex()},
                                        {"who", line.who.name},
                                        {"what", line.what},
-                                       {"when", timeInWords(line.claimed)},
+                                       {"when", english::timeInWords(line.claimed)},
                                        {"why", line.why},
                                        {"weight", idOf(line.weight)},
                                        {"whyNot", line.whyNot}});

@@ -15,9 +15,4 @@ std::string sheetText(const record::SheetRecord& sheet, const std::string& short
 /// Both for machines.
 nlohmann::ordered_json sheetJson(const record::SheetRecord& sheet, const std::string& shortName, bool withHistory);
 
-/// "2026-03-12 14:05" of a claimed time, as it was there.
-std::string timeInWords(const record::Time& time);
-/// "signed (card)", "initialed", ...
-std::string standingInWords(const record::SheetRecord& sheet);
-
 } // namespace peelpack::cli

@@ -1,6 +1,7 @@
 #include "platform/cli/tally_text.h"
 
 #include "core/base/text.h"
+#include "platform/english/english.h"
 
 #include <algorithm>
 #include <map>
@@ -28,38 +29,14 @@ std::string numberOf(std::uint32_t placed, std::uint32_t required)
     return std::to_string(placed) + " of " + std::to_string(required);
 }
 
-/// "general and specialties"; `specialty` is how to call all eleven specialties together.
-std::string categoryPhrase(catalogue::CategorySet categories, std::string_view specialty, std::string_view joint)
-{
-    std::vector<std::string> parts;
-    const bool specialties =
-        (categories & catalogue::CategorySet::specialties()) == catalogue::CategorySet::specialties();
-    for (std::size_t i = 0; i < categoryCount; ++i) {
-        const Category category = categoryAt(i);
-        if (!categories.contains(category)) {
-            continue;
-        }
-        if (specialties && catalogue::CategorySet::specialties().contains(category)) {
-            if (category == Category::Cardiothoracic) {
-                parts.emplace_back(specialty);
-            }
-            continue;
-        }
-        std::string label(catalogue::label(category));
-        label.front() = static_cast<char>(label.front() - 'A' + 'a');
-        parts.push_back(std::move(label));
-    }
-    return base::listed(parts, joint);
-}
-
 std::string anyOf(catalogue::CategorySet categories)
 {
-    return categoryPhrase(categories, "any specialty", "or");
+    return english::categoriesInWords(categories, "any specialty", "or");
 }
 
 void addTarget(std::string& text, const requirement::Target& target, const tally::TargetCount& count)
 {
-    text += "  " + targetLabel(target) + ": " + numberOf(count.placed, target.required) +
+    text += "  " + english::targetLabel(target) + ": " + numberOf(count.placed, target.required) +
             (count.placed == target.required ? ", done" : "") + "\n";
     text += "    " + strokes(count.placed, target.required, target.isFirstScrub()) + "\n";
     if (target.categories.size() < 2) {
@@ -93,7 +70,7 @@ void addNext(std::string& text, const requirement::RequirementSet& set, const ta
         const std::uint32_t left = set.targets[i].required - tally.best.targets[i].placed;
         missing += left;
         if (left > 0) {
-            text += "  Short: " + std::to_string(left) + " in " + targetLabel(set.targets[i]) + ".\n";
+            text += "  Short: " + std::to_string(left) + " in " + english::targetLabel(set.targets[i]) + ".\n";
         }
     }
     if (missing == 0) {
@@ -196,13 +173,6 @@ std::string strokes(std::uint32_t placed, std::uint32_t required, bool firstScru
     return text;
 }
 
-std::string targetLabel(const requirement::Target& target)
-{
-    const std::string roles =
-        target.isFirstScrub() ? "First scrub, " : (target.acceptsFirst ? "First or second scrub, " : "Second scrub, ");
-    return roles + categoryPhrase(target.categories, "specialties", "and");
-}
-
 std::string studentText(const sheet::SheetBook& book, const sheet::BookStudent& student,
                         const requirement::RequirementSet& set, const tally::StudentTally& tally,
                         const tally::Wanted& wanted)
@@ -241,7 +211,7 @@ std::string briefHeader(const requirement::RequirementSet& set)
 {
     std::string text;
     for (std::size_t i = 0; i < set.targets.size(); ++i) {
-        text += "(" + std::to_string(i + 1) + ") " + targetLabel(set.targets[i]) + "\n";
+        text += "(" + std::to_string(i + 1) + ") " + english::targetLabel(set.targets[i]) + "\n";
     }
     text += "\n" + padded("Student", nameWidth) + padded("Counted", 12);
     for (std::size_t i = 0; i < set.targets.size(); ++i) {

@@ -11,9 +11,6 @@ namespace peelpack::cli {
 /// '.' for what is still needed.
 std::string strokes(std::uint32_t placed, std::uint32_t required, bool firstScrub);
 
-/// A target in words: "First scrub, specialties".
-std::string targetLabel(const requirement::Target& target);
-
 /// The tally of one student as text that needs no help: what counts, what is short, what to ask for next, what does not
 /// count and why.
 std::string studentText(const sheet::SheetBook& book, const sheet::BookStudent& student,

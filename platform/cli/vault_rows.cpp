@@ -20,20 +20,6 @@ bool isVaultFile(const std::string& file)
            opened.read(static_cast<qint64>(start.size())).toStdString() == start;
 }
 
-namespace {
-
-std::vector<record::StudentRecord> recordsOf(const session::Session& session, const std::vector<keys::Id>& students)
-{
-    std::vector<record::StudentRecord> records;
-    records.reserve(students.size());
-    for (const keys::Id& student : students) {
-        records.push_back(session.recordOf(student));
-    }
-    return records;
-}
-
-} // namespace
-
 base::Result<CaseInput> readVaultCases(const Arguments& arguments, const catalogue::Catalogue& catalogue)
 {
     const std::string& file = arguments.operands.front();
@@ -52,7 +38,7 @@ base::Result<CaseInput> readVaultCases(const Arguments& arguments, const catalog
     if (!set || !students) {
         return set ? students.error() : set.error();
     }
-    base::Result<session::CaseBook> book = session::caseBook(session, catalogue, recordsOf(session, students.value()));
+    base::Result<session::CaseBook> book = session::caseBook(session, catalogue, session.recordsOf(students.value()));
     if (!book) {
         return book.error();
     }

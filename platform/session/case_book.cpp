@@ -3,7 +3,43 @@
 #include "core/sheet/row_writer.h"
 #include "platform/files/text_file.h"
 
+#include <algorithm>
+#include <map>
+
 namespace peelpack::session {
+namespace {
+
+constexpr std::size_t idDigits = 8;
+
+/// Two students of one name are two students.
+std::vector<std::string> namesInBook(const std::vector<record::StudentRecord>& students)
+{
+    std::map<std::string_view, std::size_t> times;
+    for (const record::StudentRecord& student : students) {
+        ++times[student.name];
+    }
+    std::vector<std::string> names;
+    names.reserve(students.size());
+    for (const record::StudentRecord& student : students) {
+        const std::string digits = student.student.hex(idDigits);
+        if (student.name.empty()) {
+            names.push_back("student " + digits);
+        } else {
+            names.push_back(times[student.name] == 1 ? student.name : student.name + " (" + digits + ")");
+        }
+    }
+    return names;
+}
+
+} // namespace
+
+const sheet::BookStudent* CaseBook::student(std::size_t student) const
+{
+    const std::vector<sheet::BookStudent>& known = reading.book.students();
+    const auto found = std::find_if(known.begin(), known.end(),
+                                    [&](const sheet::BookStudent& one) { return one.name == names.at(student); });
+    return found == known.end() ? nullptr : &*found;
+}
 
 base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalogue& catalogue,
                                 const std::vector<record::StudentRecord>& students)
@@ -12,15 +48,16 @@ base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalog
     std::vector<std::string> notLogged;
     sheet::SheetReader reader(catalogue, files::normalized);
     reader.feed(sheet::headerLine());
-    for (record::StudentRecord student : students) {
-        if (student.name.empty()) {
-            student.name = "student " + student.student.hex(8);
-        }
-        for (const sheet::CaseRow& row : record::caseRows(student, rules)) {
-            if (row.categories.empty()) {
-                notLogged.push_back(row.sheet);
-            } else {
-                reader.feed(sheet::rowLine(row));
+    std::vector<std::string> names = namesInBook(students);
+    for (std::size_t i = 0; i < students.size(); ++i) {
+        const record::ShortNames shortNames = record::shortNames(students[i]);
+        for (const record::SheetRecord& sheet : students[i].sheets) {
+            for (const sheet::CaseRow& row : record::caseRows(sheet, names[i], shortNames, rules)) {
+                if (row.categories.empty()) {
+                    notLogged.push_back(row.sheet);
+                } else {
+                    reader.feed(sheet::rowLine(row));
+                }
             }
         }
     }
@@ -28,7 +65,7 @@ base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalog
     if (!reading) {
         return reading.error();
     }
-    return CaseBook{std::move(reading).value(), std::move(notLogged)};
+    return CaseBook{std::move(reading).value(), std::move(names), std::move(notLogged)};
 }
 
 } // namespace peelpack::session

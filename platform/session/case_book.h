@@ -12,9 +12,15 @@ namespace peelpack::session {
 /// The sheets of students as the tally reads them. What the policy in force does not accept is not attested there.
 struct CaseBook {
     sheet::SheetReader::Reading reading;
+    /// What each student is called in the book, in the order given: the name, and where two have the same name or one
+    /// has none, the first digits of the id.
+    std::vector<std::string> names;
     /// Short ids of sheets with a procedure that is neither logged nor in the catalogue: it has no category and is left
     /// out.
     std::vector<std::string> notLogged;
+
+    /// Null when none of the student's sheets can be counted. `student`: place in the order given.
+    [[nodiscard]] const sheet::BookStudent* student(std::size_t student) const;
 };
 /// By the same path as a case-sheet file, so that a vault and a file are counted alike. The catalogue must outlive the
 /// book.

@@ -1,5 +1,6 @@
 #include "platform/session/session.h"
 
+#include "core/base/parallel.h"
 #include "platform/session/refusal.h"
 #include "platform/vault/vault_error.h"
 #include "sync/keys/card.h"
@@ -185,7 +186,8 @@ base::Result<std::vector<SignedWriting>> Session::signAll(const merge::Ledger& l
     for (const Writing& writing : writings) {
         const journal::FeedId feed{key.verifyKey(), writing.stream};
         journal::Place& place = places.try_emplace(feed, ledger.next(feed)).first->second;
-        auto entry = journal::writeEntry(program(), place, {m_clock(), lastReceiptFor(feed)}, writing.payload, key);
+        auto entry =
+            journal::writeEntry(program(), place, {m_clock(), lastReceiptFor(feed)}, writing.payload, key, m_usable);
         if (!entry) {
             return refused(entry.reason());
         }
@@ -271,6 +273,27 @@ record::StudentRecord Session::recordOf(const keys::Id& student) const
         countOwnUngranted(events);
     }
     return record::recordOf(events);
+}
+
+std::vector<record::StudentRecord> Session::recordsOf(const std::vector<keys::Id>& students) const
+{
+    std::map<keys::Id, merge::StudentStream> streams;
+    for (merge::StudentStream& stream : merge::studentStreams(authority(), m_ledger)) {
+        streams.emplace(stream.student, std::move(stream));
+    }
+    constexpr std::size_t worthAThread = 4; // students
+    std::vector<record::StudentRecord> records(students.size());
+    base::inParallel(students.size(), base::partsFor(students.size(), worthAThread), [&](std::size_t i) {
+        const auto stream = streams.find(students[i]);
+        const merge::StudentStream none{students[i], {}, {}};
+        records[i] =
+            record::recordOf(merge::studentEvents(authority(), stream == streams.end() ? none : stream->second));
+    });
+    if (const auto own = std::find(students.begin(), students.end(), m_person);
+        own != students.end() && m_role == journal::Role::Student) {
+        records[static_cast<std::size_t>(own - students.begin())] = recordOf(m_person);
+    }
+    return records;
 }
 
 void Session::countOwnUngranted(record::StudentEvents& events) const

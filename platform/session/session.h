@@ -82,6 +82,8 @@ public:
     /// The sheets of a student as they stand. On a student's own device that nobody has granted yet, or whose grant has
     /// not come back, what it wrote itself is shown as it will count.
     [[nodiscard]] record::StudentRecord recordOf(const keys::Id& student) const;
+    /// The same of several, in their order; works on several threads while it lasts.
+    [[nodiscard]] std::vector<record::StudentRecord> recordsOf(const std::vector<keys::Id>& students) const;
 
 private:
     friend class Intake;
@@ -107,6 +109,7 @@ private:
     std::vector<vault::HeldVolume> m_held;
     std::vector<std::string> m_damage;
     std::vector<journal::FeedId> m_broken; ///< feeds whose later entries do not follow what is here
+    mutable keys::UsableKeys m_usable;     ///< of signers whose attestations were written
     mutable std::optional<trust::Authority> m_authority;
     mutable std::map<journal::FeedId, std::optional<journal::Position>> m_lastReceipts;
 };

@@ -119,6 +119,13 @@ Checked<SignedEntry> writeRawEntry(const keys::VerifyKey& program, const Place& 
 Checked<SignedEntry> writeEntry(const keys::VerifyKey& program, const Place& place, const EntryContext& context,
                                 const Payload& payload, const keys::SigningKey& key)
 {
+    keys::UsableKeys usable;
+    return writeEntry(program, place, context, payload, key, usable);
+}
+
+Checked<SignedEntry> writeEntry(const keys::VerifyKey& program, const Place& place, const EntryContext& context,
+                                const Payload& payload, const keys::SigningKey& key, keys::UsableKeys& usable)
+{
     const auto bytes = encode(payload);
     if (!bytes) {
         return bytes.reason();
@@ -132,7 +139,6 @@ Checked<SignedEntry> writeEntry(const keys::VerifyKey& program, const Place& pla
             }
         },
         payload);
-    keys::UsableKeys usable;
     if (const Reason fault = placeFault(program, place.feed, kind, payload, usable); fault != Reason::None) {
         return fault;
     }

@@ -48,6 +48,9 @@ struct Place {
 /// Writes and signs. A reason when a reader would refuse it, or the key is not the feed's.
 Checked<SignedEntry> writeEntry(const keys::VerifyKey& program, const Place& place, const EntryContext& context,
                                 const Payload& payload, const keys::SigningKey& key);
+/// The same for one entry of many, whose signers' keys are remembered.
+Checked<SignedEntry> writeEntry(const keys::VerifyKey& program, const Place& place, const EntryContext& context,
+                                const Payload& payload, const keys::SigningKey& key, keys::UsableKeys& usable);
 
 /// As writeEntry for a payload that is already bytes, of any kind: what a newer version would write.
 Checked<SignedEntry> writeRawEntry(const keys::VerifyKey& program, const Place& place, const EntryContext& context,

@@ -38,7 +38,7 @@ private:
 [[nodiscard]] bool usable(const VerifyKey& key);
 
 /// Remembers which keys were found usable, so that a key that signed much is checked once: it costs as much as
-/// verifying a signature. For the length of one piece of work.
+/// verifying a signature.
 class UsableKeys {
 public:
     [[nodiscard]] bool usable(const VerifyKey& key);

@@ -106,16 +106,18 @@ struct Kept {
 
 struct Reopened {
     Ledger ledger;
-    std::vector<Finding> unfit; ///< what does not follow what is here: something before it is missing or damaged
+    std::vector<Finding>
+        unfit; ///< what does not follow what is here: something before it is missing or damaged; by feed
 };
 
 /// The ledger again from entries that were verified when they came in, and that this installation kept where nobody
 /// else can write, in the order in which they came: costs the chain and the signature of each feed's last entry; all
 /// signatures of a feed only where that one does not fit. Whoever keeps them answers for all of them being there.
-/// Reason: a certificate is damaged.
-journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Kept& kept);
+/// Reason: a certificate is damaged. Feeds are shared out among `threads` threads, 0: as many as the machine and the
+/// number of entries suggest; what comes out is the same.
+journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Kept& kept, std::size_t threads = 0);
 /// The same from entries that are lent, which are copied. Heads are not looked at.
-journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Batch& kept);
+journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Batch& kept, std::size_t threads = 0);
 
 /// Adds an entry that this device has just written and signed at next() of its feed. Only for a feed that has no fork.
 void append(Ledger& ledger, const journal::Place& place, const journal::SignedEntry& entry);

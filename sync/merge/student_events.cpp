@@ -329,47 +329,53 @@ std::string nameOf(const std::map<keys::Id, std::string>& names, const keys::Id&
 
 } // namespace
 
-record::StudentEvents studentEvents(const trust::Authority& authority, const Ledger& ledger, const keys::Id& student)
-{
-    FeedsOfStudent feeds;
-    for (const auto& [id, feed] : ledger.feeds()) {
-        if (id.stream == student) {
-            feeds.push_back(&feed);
-        }
-    }
-    return StudentReader(authority, student, nameOf(namesOf(authority), student)).read(std::move(feeds));
-}
-
-void eachStudent(const trust::Authority& authority, const Ledger& ledger,
-                 const std::function<void(record::StudentEvents)>& onStudent)
+std::vector<StudentStream> studentStreams(const trust::Authority& authority, const Ledger& ledger)
 {
     const keys::Id programStream = keys::programStream(ledger.program());
-    const std::map<keys::Id, std::string> names = namesOf(authority);
-    std::map<keys::Id, FeedsOfStudent> feeds;
-    for (const auto& [student, name] : names) {
-        feeds[student];
+    std::map<keys::Id, StudentStream> streams;
+    for (auto& [student, name] : namesOf(authority)) {
+        streams[student] = {student, name, {}};
     }
     for (const auto& [id, feed] : ledger.feeds()) {
         if (id.stream != programStream) {
-            feeds[id.stream].push_back(&feed);
+            StudentStream& stream = streams[id.stream];
+            stream.student = id.stream;
+            stream.feeds.push_back(&feed);
         }
     }
-    for (auto& [student, theirs] : feeds) {
-        record::StudentEvents events =
-            StudentReader(authority, student, nameOf(names, student)).read(std::move(theirs));
-        if (!events.events.empty() || names.contains(student)) {
-            onStudent(std::move(events));
+    std::vector<StudentStream> result;
+    result.reserve(streams.size());
+    for (auto& [student, stream] : streams) {
+        result.push_back(std::move(stream));
+    }
+    return result;
+}
+
+record::StudentEvents studentEvents(const trust::Authority& authority, const StudentStream& stream)
+{
+    return StudentReader(authority, stream.student, stream.name).read(stream.feeds);
+}
+
+record::StudentEvents studentEvents(const trust::Authority& authority, const Ledger& ledger, const keys::Id& student)
+{
+    StudentStream stream{student, nameOf(namesOf(authority), student), {}};
+    for (const auto& [id, feed] : ledger.feeds()) {
+        if (id.stream == student) {
+            stream.feeds.push_back(&feed);
         }
     }
+    return studentEvents(authority, stream);
 }
 
 std::map<keys::Id, record::StudentEvents> allStudents(const trust::Authority& authority, const Ledger& ledger)
 {
     std::map<keys::Id, record::StudentEvents> result;
-    eachStudent(authority, ledger, [&](record::StudentEvents events) {
-        const keys::Id student{events.student.bytes};
-        result.emplace(student, std::move(events));
-    });
+    for (const StudentStream& stream : studentStreams(authority, ledger)) {
+        record::StudentEvents events = studentEvents(authority, stream);
+        if (!events.events.empty() || !stream.name.empty()) {
+            result.emplace(stream.student, std::move(events));
+        }
+    }
     return result;
 }
 

@@ -4,6 +4,7 @@
 #include "tests/bench/journal_rows.h"
 #include "tests/bench/raw_sqlite.h"
 
+#include <algorithm>
 #include <sodium.h>
 
 namespace peelpack::bench {
@@ -40,7 +41,7 @@ struct SealedRows {
     [[nodiscard]] double open() const
     {
         keys::Bytes plain(journal::mostEntryBytes);
-        const Stopwatch watch(Watch::ProcessTime);
+        const Stopwatch watch(Watch::WallTime);
         for (const keys::Bytes& row : sealed) {
             if (crypto_aead_xchacha20poly1305_ietf_decrypt(plain.data(), nullptr, nullptr, row.data(), row.size(),
                                                            associated.data(), associated.size(), nonce.data(),
@@ -78,29 +79,36 @@ void openRow(const Folder& folder)
     std::printf("b: %zu entries in a file of %.1f MiB\n", rows.sealed.size(), file.bytes() / 1048576.0);
 
     std::vector<std::vector<double>> parts(3);
+    std::vector<double> processor;
     const Work fold = [&] {
         settleHeap();
-        const Stopwatch watch(Watch::ProcessTime);
+        const Stopwatch watch(Watch::WallTime);
+        const Stopwatch allCores(Watch::ProcessTime);
         const auto session = must(session::Session::open(file.open(), noon, random), "session");
         parts[0].push_back(watch.seconds());
-        const Stopwatch authority(Watch::ProcessTime);
+        const Stopwatch authority(Watch::WallTime);
         static_cast<void>(session->authority());
         parts[1].push_back(authority.seconds());
-        const Stopwatch students(Watch::ProcessTime);
-        std::vector<record::StudentRecord> all;
-        std::size_t signedSheets = 0;
-        merge::eachStudent(session->authority(), session->ledger(), [&](record::StudentEvents events) {
-            all.push_back(record::recordOf(std::move(events)));
-            for (const record::SheetRecord& sheet : all.back().sheets) {
-                signedSheets += sheet.isSigned() ? 1U : 0U;
-            }
-        });
+        const Stopwatch students(Watch::WallTime);
+        std::vector<keys::Id> everybody;
+        for (const merge::StudentStream& stream : merge::studentStreams(session->authority(), session->ledger())) {
+            everybody.push_back(stream.student);
+        }
+        const std::vector<record::StudentRecord> all = session->recordsOf(everybody);
         parts[2].push_back(students.seconds());
         const double seconds = watch.seconds();
+        processor.push_back(allCores.seconds());
+        std::size_t signedSheets = 0;
+        for (const record::StudentRecord& student : all) {
+            signedSheets += static_cast<std::size_t>(
+                std::count_if(student.sheets.begin(), student.sheets.end(),
+                              [](const record::SheetRecord& sheet) { return sheet.isSigned(); }));
+        }
         return signedSheets == manyStudents * sheets && session->damage().empty() ? seconds : 0;
     };
     const auto seconds = takeTurns(openRounds, {fold, [&] { return rows.open(); }});
     printRatio("  open, hash and fold a vault, against bare XChaCha20-Poly1305", seconds[0], seconds[1], "<= 5");
+    printRatio("    the same in the time of all cores together", processor, seconds[1], "");
     std::printf("    of it: open, read and chain %.0f ms, authority %.0f, sheets %.0f\n", 1e3 * median(parts[0]),
                 1e3 * median(parts[1]), 1e3 * median(parts[2]));
 }

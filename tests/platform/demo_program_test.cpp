@@ -120,6 +120,20 @@ std::size_t waysNotCounted(const record::StudentRecord& student, journal::Reason
 
 } // namespace
 
+TEST_CASE("The sheets of all students at once are those of one student after another", "[demo]")
+{
+    std::vector<keys::Id> students;
+    const session::Directory directory(director());
+    for (const session::Person& person : directory.people()) {
+        students.push_back(person.id);
+    }
+    const std::vector<record::StudentRecord> together = director().recordsOf(students);
+    REQUIRE(together.size() == students.size());
+    for (std::size_t i = 0; i < students.size(); ++i) {
+        CHECK(together[i] == director().recordOf(students[i]));
+    }
+}
+
 TEST_CASE("Every vault of the demo opens undamaged, and everybody is there", "[demo]")
 {
     std::size_t students = 0;

@@ -291,6 +291,9 @@ TEST_CASE("A ledger that was kept opens again by its chain, forks included, and 
     REQUIRE(again.ok());
     CHECK(again.value().unfit.empty());
     CHECK(volumeOf(again.value().ledger) == volumeOf(ledger));
+    for (const std::size_t threads : {1U, 2U, 3U, 7U}) {
+        CHECK(volumeOf(merge::reopen(scene.world.program, kept, threads).value().ledger) == volumeOf(ledger));
+    }
     for (std::size_t run = 0; run < kept.runs.size(); ++run) {
         for (std::size_t entry = 0; entry < kept.runs[run].entries.size(); ++entry) {
             INFO(run << " " << entry);
@@ -301,6 +304,12 @@ TEST_CASE("A ledger that was kept opens again by its chain, forks included, and 
             damaged.runs[run].entries[entry] = changed;
             const auto other = merge::reopen(scene.world.program, damaged);
             CHECK((!other.ok() || volumeOf(other.value().ledger) != volumeOf(ledger)));
+            const auto shared = merge::reopen(scene.world.program, damaged, 1 + (run + entry) % 4);
+            REQUIRE(shared.ok() == other.ok());
+            if (other.ok()) {
+                CHECK(volumeOf(shared.value().ledger) == volumeOf(other.value().ledger));
+                CHECK(shared.value().unfit == other.value().unfit);
+            }
             merge::Batch shorter = kept;
             shorter.runs[run].entries.erase(shorter.runs[run].entries.begin(),
                                             shorter.runs[run].entries.begin() + static_cast<std::ptrdiff_t>(entry) + 1);

@@ -1,0 +1,262 @@
+#include "platform/cli/commands.h"
+
+#include "core/base/text.h"
+#include "platform/cli/answer.h"
+#include "platform/cli/bytes_file.h"
+#include "platform/cli/output.h"
+#include "platform/cli/student_choice.h"
+#include "platform/cli/vault_access.h"
+#include "platform/files/resources.h"
+#include "platform/print/papers.h"
+#include "platform/print/pdf.h"
+#include "platform/session/program_rules.h"
+#include "platform/session/system_clock.h"
+
+#include <algorithm>
+#include <functional>
+
+namespace peelpack::cli {
+namespace {
+
+constexpr std::uint64_t usualStubs = 4;
+constexpr std::uint64_t mostStubs = 500;
+constexpr std::uint64_t mostStubNumber = 99'999'999;
+
+std::vector<OptionSpec> paperOptions()
+{
+    return {{"out", "FILE", "the PDF; a file that is there already is not overwritten"},
+            {"paper", "letter|a4", "the size of the paper; letter when not given"}};
+}
+
+std::vector<OptionSpec> withPaperOptions(std::vector<OptionSpec> options)
+{
+    const std::vector<OptionSpec> paper = paperOptions();
+    options.insert(options.begin(), paper.begin(), paper.end());
+    return withVaultOptions(std::move(options));
+}
+
+base::Result<print::PageSize> pageSize(const Arguments& arguments)
+{
+    const std::string named = arguments.value("paper").value_or("letter");
+    if (named == "letter") {
+        return print::PageSize::Letter;
+    }
+    if (named == "a4") {
+        return print::PageSize::A4;
+    }
+    return base::Error{base::ErrorCode::BadUsage, "--paper is letter or a4."};
+}
+
+/// What every page says of the program.
+struct Letterhead {
+    std::string program;
+    record::Time time;
+};
+
+base::Result<Answer> printed(const Arguments& arguments, const print::Document& document, const Letterhead& head)
+{
+    const auto out = arguments.value("out");
+    if (!out) {
+        return base::Error{base::ErrorCode::BadUsage, "Say with --out where the PDF goes."};
+    }
+    const base::Result<print::PageSize> size = pageSize(arguments);
+    if (!size) {
+        return size.error();
+    }
+    const print::PageFrame frame{QString::fromStdString(head.program), QString::fromStdString(head.time.day().iso()),
+                                 size.value()};
+    Progress progress(false);
+    const base::Result<print::Pdf> pdf = print::makePdf(document, frame, [&](std::size_t page, std::size_t pages) {
+        progress.show("pages", page, pages);
+        return true;
+    });
+    if (!pdf) {
+        return pdf.error();
+    }
+    const QByteArray& bytes = pdf.value().bytes;
+    const base::Result<bool> written = writeNewFile(
+        *out, {reinterpret_cast<const std::uint8_t*>(bytes.constData()), static_cast<std::size_t>(bytes.size())});
+    if (!written) {
+        return written.error();
+    }
+    Answer answer;
+    answer.json = {{"file", *out}, {"pages", pdf.value().pages}};
+    answer.text = "Written: " + *out + ", " + base::counted(pdf.value().pages, "page", "pages") +
+                  ". Keep it as an education record.\n";
+    return answer;
+}
+
+std::string programName(const session::Session& session)
+{
+    const std::optional<journal::Policy> policy = session::policyInForce(session);
+    const std::string term = policy && !policy->term.empty() ? policy->term + ", program " : "Program ";
+    constexpr std::size_t digits = 16; // enough to tell programs apart on paper
+    return term + keys::hex(session.program().view()).substr(0, digits);
+}
+
+/// Opens the vault, counts the chosen students, and prints what `make` makes of them.
+using Make = std::function<base::Result<print::Document>(const session::Session&, const print::CountedClass&)>;
+base::Result<Answer> printFromVault(const Arguments& arguments, const Make& make)
+{
+    const base::Result<OpenedVault> opened = openVault(arguments);
+    if (!opened) {
+        return opened.error();
+    }
+    const session::Session& session = *opened.value().session;
+    const base::Result<std::vector<keys::Id>> students = chosenStudents(session, arguments);
+    if (!students) {
+        return students.error();
+    }
+    const base::Result<catalogue::Catalogue> catalogue = files::shippedCatalogue();
+    if (!catalogue) {
+        return catalogue.error();
+    }
+    const auto counted = print::countClass(session, students.value(), catalogue.value());
+    if (!counted) {
+        return counted.error();
+    }
+    for (const std::string& name : counted.value()->cases.notLogged) {
+        complain("Sheet " + name + " is not logged and its procedure is not in the catalogue: it is not counted.");
+    }
+    const base::Result<print::Document> document = make(session, *counted.value());
+    if (!document) {
+        return document.error();
+    }
+    const journal::Time now = session.now();
+    return printed(arguments, document.value(), {programName(session), {now.seconds, now.zone}});
+}
+
+base::Result<Answer> printLog(const Arguments& arguments)
+{
+    return printFromVault(arguments, [](const session::Session&, const print::CountedClass& counted) {
+        return base::Result<print::Document>(print::caseLog(counted));
+    });
+}
+
+base::Result<Answer> printBoard(const Arguments& arguments)
+{
+    return printFromVault(arguments, [](const session::Session&, const print::CountedClass& counted) {
+        return base::Result<print::Document>(print::classBoard(counted));
+    });
+}
+
+base::Result<Answer> printSheet(const Arguments& arguments)
+{
+    return printFromVault(
+        arguments,
+        [&](const session::Session& session, const print::CountedClass& counted) -> base::Result<print::Document> {
+            const base::Result<session::SheetPlace> place = chosenSheet(session, arguments, arguments.operands.front());
+            if (!place) {
+                return place.error();
+            }
+            for (std::size_t i = 0; i < counted.students.size(); ++i) {
+                if (session::idOf(counted.students[i].record.student) == place.value().student) {
+                    return print::caseSheet(counted, i, place.value().record);
+                }
+            }
+            return base::Error{base::ErrorCode::NotFound, "There is no such sheet here."};
+        });
+}
+
+print::ProgramFacts factsOf(const session::Session& session)
+{
+    print::ProgramFacts facts;
+    if (const auto policy = session::policyInForce(session)) {
+        facts.term = policy->term;
+    }
+    const session::Directory directory(session);
+    for (const session::Person& person : directory.people()) {
+        for (const session::GrantedDevice& device : person.devices) {
+            facts.revokedDevices += device.revoked ? 1U : 0U;
+        }
+    }
+    for (const session::Preceptor& preceptor : directory.preceptors()) {
+        const bool active = std::any_of(preceptor.keys.begin(), preceptor.keys.end(),
+                                        [](const session::SigningKeyOf& key) { return !key.revoked; });
+        facts.activePreceptors += active ? 1U : 0U;
+    }
+    for (const auto& [id, feed] : session.ledger().feeds()) {
+        const trust::Holder* holder = session.authority().holder(id.device);
+        for (const journal::ForkEvidence& evidence : feed.evidence()) {
+            facts.splitRecords.push_back(
+                "The record of " + (holder == nullptr ? std::string("a device nobody granted") : holder->name) +
+                " split at entry " + std::to_string(evidence.seq) + "; both versions are kept.");
+        }
+    }
+    return facts;
+}
+
+base::Result<Answer> printReport(const Arguments& arguments)
+{
+    return printFromVault(
+        arguments,
+        [](const session::Session& session, const print::CountedClass& counted) -> base::Result<print::Document> {
+            if (!session.isStaff()) {
+                return base::Error{base::ErrorCode::BadValue,
+                                   "Only an instructor or the director prints the program's report."};
+            }
+            return print::programReport(counted, factsOf(session));
+        });
+}
+
+base::Result<Answer> printStubs(const Arguments& arguments)
+{
+    const auto count = wholeNumber(arguments, "count", 1, mostStubs, usualStubs);
+    const auto first = wholeNumber(arguments, "first", 1, mostStubNumber, 1);
+    if (const base::Error* error = base::firstError(count, first)) {
+        return *error;
+    }
+    const journal::Time now = session::systemClock()();
+    return printed(arguments, print::pocketStubs(first.value(), count.value()), {"Peelpack", {now.seconds, now.zone}});
+}
+
+std::vector<OptionSpec> stubOptions()
+{
+    std::vector<OptionSpec> options = paperOptions();
+    options.insert(options.begin(),
+                   {{"count", "N", "how many, a page each; 4 when not given"},
+                    {"first", "NUMBER", "the number of the first; they go on from there; 1 when not given"}});
+    options.push_back({"json", "", "for machines"});
+    return options;
+}
+
+} // namespace
+
+std::vector<Command> printCommands()
+{
+    return {
+        {{"print log",
+          "Print the case log as PDF, by specialty; each student begins a page.",
+          {},
+          withPaperOptions(studentOptions()),
+          "peelpack print log --student \"Ines Duarte\" --out log.pdf\n  one student's log"},
+         [](const Arguments& arguments) { return give(arguments, printLog(arguments)); }},
+        {{"print sheet",
+          "Print one case sheet as PDF, with its history and a code to compare it with a journal.",
+          {"SHEET"},
+          withPaperOptions(studentOptions()),
+          "peelpack print sheet 3f2a90c1 --out sheet.pdf\n  marks, signatures, history"},
+         [](const Arguments& arguments) { return give(arguments, printSheet(arguments)); }},
+        {{"print board",
+          "Print the class board as PDF: students and targets with tally strokes.",
+          {},
+          withPaperOptions(studentOptions()),
+          "peelpack print board --class \"Spring class\" --out board.pdf\n  as initialed"},
+         [](const Arguments& arguments) { return give(arguments, printBoard(arguments)); }},
+        {{"print report",
+          "Print the report for an accreditor as PDF: cases by student and target, sites, preceptors, what was "
+          "changed.",
+          {},
+          withPaperOptions(studentOptions()),
+          "peelpack print report --out report.pdf\n  the whole program"},
+         [](const Arguments& arguments) { return give(arguments, printReport(arguments)); }},
+        {{"print stubs",
+          "Print empty pocket stubs as PDF, for sites where phones are not allowed.",
+          {},
+          stubOptions(),
+          "peelpack print stubs --count 10 --out stubs.pdf\n  to be signed with a pen and entered later"},
+         [](const Arguments& arguments) { return give(arguments, printStubs(arguments)); }},
+    };
+}
+
+} // namespace peelpack::cli

@@ -1,0 +1,207 @@
+#include "platform/print/papers.h"
+
+#include "core/base/text.h"
+#include "platform/english/english.h"
+#include "platform/print/text.h"
+
+#include <algorithm>
+#include <map>
+#include <set>
+
+namespace peelpack::print {
+namespace {
+
+using tally::Level;
+
+/// Newest day on a sheet; empty when there is no sheet.
+QString lastDay(const CountedStudent& student)
+{
+    const auto last = std::max_element(student.record.sheets.begin(), student.record.sheets.end(),
+                                       [](const record::SheetRecord& a, const record::SheetRecord& b) {
+                                           return a.content.head.date < b.content.head.date;
+                                       });
+    return last == student.record.sheets.end() ? QString() : text(last->content.head.date.iso());
+}
+
+Table boardTable(const CountedClass& counted)
+{
+    Table table{{{QStringLiteral("Student"), 6, false}}, {}};
+    for (const requirement::Target& target : counted.set.targets) {
+        table.columns.push_back({text(english::targetLabel(target)), 4, true});
+    }
+    table.columns.push_back({QStringLiteral("Counted, initialed"), 3, true});
+    table.columns.push_back({QStringLiteral("Sheets"), 2, true});
+    table.columns.push_back({QStringLiteral("Last sheet"), 4, true});
+    for (const CountedStudent& student : counted.students) {
+        std::vector<QString> row{text(student.name)};
+        for (std::size_t i = 0; i < counted.set.targets.size(); ++i) {
+            row.push_back(QStringLiteral("%1 of %2")
+                              .arg(student.placed(Level::Initialed, i))
+                              .arg(counted.set.targets[i].required));
+        }
+        row.push_back(QStringLiteral("%1 of %2").arg(student.placed(Level::Initialed)).arg(counted.set.required()));
+        row.push_back(QString::number(student.record.sheets.size()));
+        row.push_back(lastDay(student));
+        table.rows.push_back(std::move(row));
+    }
+    return table;
+}
+
+/// Of sites or preceptors: sheets that were signed, by student.
+struct Usage {
+    std::size_t sheets = 0;
+    std::set<std::string_view> students;
+};
+
+Table usageTable(const QString& what, const std::map<std::string, Usage>& usages)
+{
+    Table table{{{what, 8, false}, {QStringLiteral("Signed sheets"), 2, true}, {QStringLiteral("Students"), 2, true}},
+                {}};
+    for (const auto& [name, usage] : usages) {
+        table.rows.push_back({text(name), QString::number(usage.sheets), QString::number(usage.students.size())});
+    }
+    return table;
+}
+
+/// What was changed after it was signed; every kind has its own line.
+struct Changes {
+    std::size_t signedSheets = 0;
+    std::size_t initialed = 0;
+    std::size_t amended = 0;
+    std::size_t refiled = 0;
+    std::size_t voided = 0;
+    std::size_t withdrawn = 0;
+    std::size_t reviewsAccepted = 0;
+    std::size_t reviewsRaisedRole = 0;
+    std::size_t twoInstructors = 0; ///< sheets with an action beside the one in force
+};
+
+bool raisedRole(const record::SheetRecord& sheet, const role::RoleRules& rules)
+{
+    if (!sheet.original) {
+        return false;
+    }
+    const auto role = [&](const record::Content& content) {
+        return role::classify(content.marks.marks, content.head.canceled, rules);
+    };
+    return role(sheet.content) < role(*sheet.original);
+}
+
+Changes changesIn(const CountedClass& counted)
+{
+    const role::RoleRules rules{counted.set.notApplicable};
+    Changes changes;
+    for (const CountedStudent& student : counted.students) {
+        for (const record::SheetRecord& sheet : student.record.sheets) {
+            changes.signedSheets += sheet.isSigned() ? 1U : 0U;
+            changes.initialed += sheet.standing == record::SheetStanding::Initialed ? 1U : 0U;
+            changes.voided += sheet.standing == record::SheetStanding::Void ? 1U : 0U;
+            changes.withdrawn += sheet.standing == record::SheetStanding::Withdrawn ? 1U : 0U;
+            if (sheet.original) {
+                const bool refiledOnly = sheet.original->marks == sheet.content.marks &&
+                                         sheet.original->head == sheet.content.head &&
+                                         sheet.original->procedures == sheet.content.procedures;
+                ++(refiledOnly ? changes.refiled : changes.amended);
+            }
+            const bool accepted =
+                std::any_of(sheet.reviews.begin(), sheet.reviews.end(), [](const record::Review& review) {
+                    return review.answer == record::Review::Answer::Accepted;
+                });
+            changes.reviewsAccepted += accepted ? 1U : 0U;
+            changes.reviewsRaisedRole += accepted && raisedRole(sheet, rules) ? 1U : 0U;
+            changes.twoInstructors +=
+                std::any_of(sheet.history.begin(), sheet.history.end(),
+                            [](const record::HistoryLine& line) { return line.weight == record::Weight::Beside; })
+                    ? 1U
+                    : 0U;
+        }
+    }
+    return changes;
+}
+
+void addChanges(Document& document, const CountedClass& counted, const ProgramFacts& facts)
+{
+    const Changes changes = changesIn(counted);
+    document.add(Style::Heading, QStringLiteral("What was changed, counted"));
+    Table table{{{QStringLiteral("What"), 10, false}, {QStringLiteral("Count"), 2, true}}, {}};
+    const auto row = [&](const char* what, std::size_t count) {
+        table.rows.push_back({QString::fromLatin1(what), QString::number(count)});
+    };
+    row("Sheets signed by a preceptor", changes.signedSheets);
+    row("Sheets initialed", changes.initialed);
+    row("Sheets with marks, head or procedures changed by an instructor after signing", changes.amended);
+    row("Sheets filed under another specialty by an instructor", changes.refiled);
+    row("Sheets with an accepted mark review", changes.reviewsAccepted);
+    row("Sheets whose role was raised by an accepted mark review", changes.reviewsRaisedRole);
+    row("Sheets on which two instructors acted apart; both acts are kept", changes.twoInstructors);
+    row("Sheets withdrawn by the student", changes.withdrawn);
+    row("Sheets taken out of the count by an instructor", changes.voided);
+    row("Records that split, often after a restore", facts.splitRecords.size());
+    row("Devices that were ended", facts.revokedDevices);
+    document.blocks.emplace_back(std::move(table));
+    for (const std::string& sentence : facts.splitRecords) {
+        document.add(Style::Quiet, text(sentence));
+    }
+}
+
+} // namespace
+
+Document classBoard(const CountedClass& counted)
+{
+    Document document{QStringLiteral("Class board"), {}};
+    document.add(Style::Title, document.title);
+    document.add(Style::Quiet, text(counted.set.title) + QStringLiteral(". Counted as initialed."));
+    document.blocks.emplace_back(boardTable(counted));
+    for (const CountedStudent& student : counted.students) {
+        document.add(Style::Subheading, text(student.name));
+        for (std::size_t i = 0; i < counted.set.targets.size(); ++i) {
+            const requirement::Target& target = counted.set.targets[i];
+            document.blocks.emplace_back(Strokes{text(english::targetLabel(target)),
+                                                 student.placed(Level::Initialed, i), target.required,
+                                                 target.isFirstScrub()});
+        }
+    }
+    if (counted.students.empty()) {
+        document.add(Style::Body, QStringLiteral("No student is here yet."));
+    }
+    return document;
+}
+
+Document programReport(const CountedClass& counted, const ProgramFacts& facts)
+{
+    Document document{QStringLiteral("Program report"), {}};
+    document.add(Style::Title, document.title);
+    document.add(Style::Quiet, text((facts.term.empty() ? "" : facts.term + ". ") + counted.set.title + ". " +
+                                    base::counted(counted.students.size(), "student", "students") + "."));
+    document.add(Style::Heading, QStringLiteral("Cases by student and target, as initialed"));
+    document.blocks.emplace_back(boardTable(counted));
+
+    std::map<std::string, Usage> sites;
+    std::map<std::string, Usage> preceptors;
+    for (const CountedStudent& student : counted.students) {
+        for (const record::SheetRecord& sheet : student.record.sheets) {
+            if (!sheet.isSigned()) {
+                continue;
+            }
+            Usage& site = sites[sheet.content.head.site.empty() ? "(not said)" : sheet.content.head.site];
+            ++site.sheets;
+            site.students.insert(student.name);
+            for (const record::Signer* signer : sheet.contributors()) {
+                const record::Attested& said = signer->statement;
+                Usage& preceptor = preceptors[said.name + (said.credential.empty() ? "" : ", " + said.credential)];
+                ++preceptor.sheets;
+                preceptor.students.insert(student.name);
+            }
+        }
+    }
+    document.add(Style::Heading, QStringLiteral("Sites"));
+    document.blocks.emplace_back(usageTable(QStringLiteral("Site"), sites));
+    document.add(Style::Heading, QStringLiteral("Preceptors"));
+    document.add(Style::Quiet, text(base::counted(facts.activePreceptors, "preceptor has", "preceptors have") +
+                                    " a card or phone in force. Names as they signed."));
+    document.blocks.emplace_back(usageTable(QStringLiteral("Preceptor"), preceptors));
+    addChanges(document, counted, facts);
+    return document;
+}
+
+} // namespace peelpack::print

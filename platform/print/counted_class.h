@@ -1,0 +1,44 @@
+#pragma once
+
+#include "core/catalogue/catalogue.h"
+#include "core/tally/tally.h"
+#include "platform/session/case_book.h"
+
+#include <array>
+#include <vector>
+
+namespace peelpack::print {
+
+inline constexpr std::size_t levelCount = 3;
+
+/// One student with their sheets, counted at every level.
+struct CountedStudent {
+    record::StudentRecord record;
+    std::string name; ///< never empty
+    /// In the class's book; null when none of their sheets can be counted.
+    const sheet::BookStudent* inBook = nullptr;
+    std::array<tally::StudentTally, levelCount> tallies; ///< by tally::Level; empty candidates when not in the book
+    record::ShortNames names;
+
+    [[nodiscard]] const tally::StudentTally& at(tally::Level level) const
+    {
+        return tallies[static_cast<std::size_t>(level)];
+    }
+    /// Cases that are placed in a target at a level; 0 when nothing counts.
+    [[nodiscard]] std::uint32_t placed(tally::Level level, std::size_t target) const;
+    [[nodiscard]] std::uint32_t placed(tally::Level level) const;
+};
+
+/// Students of a program as papers need them: counted under the set in force.
+struct CountedClass {
+    requirement::RequirementSet set;
+    session::CaseBook cases;
+    std::vector<CountedStudent> students; ///< in the order asked for
+};
+
+/// Counts. The catalogue must outlive it; BadValue, NotFound: the set in force is not at hand.
+base::Result<std::unique_ptr<CountedClass>> countClass(const session::Session& session,
+                                                       const std::vector<keys::Id>& students,
+                                                       const catalogue::Catalogue& catalogue);
+
+} // namespace peelpack::print

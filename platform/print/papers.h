@@ -1,0 +1,33 @@
+#pragma once
+
+#include "platform/print/counted_class.h"
+#include "platform/print/document.h"
+
+/// The papers of a program.
+namespace peelpack::print {
+
+/// Each student's cases by specialty, as they are logged, with what does not count and why; a student begins a page.
+Document caseLog(const CountedClass& counted);
+
+/// One sheet with its marks, signatures and whole history, and a code with the hash of its newest entry. An index into
+/// `students`.
+Document caseSheet(const CountedClass& counted, std::size_t student, const record::SheetRecord& sheet);
+
+/// Students and targets, with strokes.
+Document classBoard(const CountedClass& counted);
+
+/// What an accreditor asks about a whole program, besides the cases.
+struct ProgramFacts {
+    std::string term;                      ///< may be empty
+    std::vector<std::string> splitRecords; ///< a sentence for each feed that forked
+    std::size_t revokedDevices = 0;
+    std::size_t activePreceptors = 0; ///< with a card or phone in force
+};
+/// Cases by student and target, sites, preceptors, and what was changed after it was signed, counted.
+Document programReport(const CountedClass& counted, const ProgramFacts& facts);
+
+/// Empty case sheets for sites where phones are not allowed: filled in and signed with a pen, entered later
+/// under the number that stands on it.
+Document pocketStubs(std::uint64_t first, std::size_t count);
+
+} // namespace peelpack::print
