@@ -11,8 +11,8 @@ namespace {
 
 std::vector<Command> allCommands()
 {
-    std::vector<Command> commands{roleCommand(),  tallyCommand(),     findCommand(),   checkCommand(),
-                                  queueCommand(), questionsCommand(), sampleCommand(), demoCommand()};
+    std::vector<Command> commands{roleCommand(),      tallyCommand(),  findCommand(), checkCommand(), queueCommand(),
+                                  questionsCommand(), sampleCommand(), rowsCommand(), demoCommand()};
     for (const std::vector<Command>& group :
          {programCommands(), enrollCommands(), sheetCommands(), signCommands(), preceptorCommands(), exchangeCommands(),
           instructorCommands(), printCommands(), vaultCommands()}) {

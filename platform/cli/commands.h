@@ -17,6 +17,8 @@ Command roleCommand();
 Command tallyCommand();
 Command findCommand();
 Command demoCommand();
+/// A vault's sheets as a case-sheet file.
+Command rowsCommand();
 /// Setting up a program and its rules.
 std::vector<Command> programCommands();
 /// Inviting, joining, granting, ending.

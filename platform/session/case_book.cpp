@@ -41,31 +41,40 @@ const sheet::BookStudent* CaseBook::student(std::size_t student) const
     return found == known.end() ? nullptr : &*found;
 }
 
-base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalogue& catalogue,
-                                const std::vector<record::StudentRecord>& students)
+void eachCaseRow(const Session& session, const catalogue::Catalogue& catalogue,
+                 const std::vector<record::StudentRecord>& students,
+                 const std::function<void(const sheet::CaseRow&)>& onRow)
 {
     const record::RowRules rules = rowRules(session, catalogue);
-    std::vector<std::string> notLogged;
-    sheet::SheetReader reader(catalogue, files::normalized);
-    reader.feed(sheet::headerLine());
-    std::vector<std::string> names = namesInBook(students);
+    const std::vector<std::string> names = namesInBook(students);
     for (std::size_t i = 0; i < students.size(); ++i) {
         const record::ShortNames shortNames = record::shortNames(students[i]);
         for (const record::SheetRecord& sheet : students[i].sheets) {
             for (const sheet::CaseRow& row : record::caseRows(sheet, names[i], shortNames, rules)) {
-                if (row.categories.empty()) {
-                    notLogged.push_back(row.sheet);
-                } else {
-                    reader.feed(sheet::rowLine(row));
-                }
+                onRow(row);
             }
         }
     }
+}
+
+base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalogue& catalogue,
+                                const std::vector<record::StudentRecord>& students)
+{
+    std::vector<std::string> notLogged;
+    sheet::SheetReader reader(catalogue, files::normalized);
+    reader.feed(sheet::headerLine());
+    eachCaseRow(session, catalogue, students, [&](const sheet::CaseRow& row) {
+        if (row.categories.empty()) {
+            notLogged.push_back(row.sheet);
+        } else {
+            reader.feed(sheet::rowLine(row));
+        }
+    });
     base::Result<sheet::SheetReader::Reading> reading = reader.finish();
     if (!reading) {
         return reading.error();
     }
-    return CaseBook{std::move(reading).value(), std::move(names), std::move(notLogged)};
+    return CaseBook{std::move(reading).value(), namesInBook(students), std::move(notLogged)};
 }
 
 } // namespace peelpack::session

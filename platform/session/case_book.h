@@ -4,6 +4,7 @@
 #include "core/sheet/sheet_reader.h"
 #include "platform/session/sheets.h"
 
+#include <functional>
 #include <string>
 #include <vector>
 
@@ -22,6 +23,12 @@ struct CaseBook {
     /// Null when none of the student's sheets can be counted. `student`: place in the order given.
     [[nodiscard]] const sheet::BookStudent* student(std::size_t student) const;
 };
+/// Every row of these students' sheets, in their order; a row without a category is of a procedure that is neither
+/// logged nor in the catalogue.
+void eachCaseRow(const Session& session, const catalogue::Catalogue& catalogue,
+                 const std::vector<record::StudentRecord>& students,
+                 const std::function<void(const sheet::CaseRow&)>& onRow);
+
 /// By the same path as a case-sheet file, so that a vault and a file are counted alike. The catalogue must outlive the
 /// book.
 base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalogue& catalogue,

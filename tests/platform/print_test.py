@@ -62,6 +62,14 @@ class Print(unittest.TestCase):
         self.assertEqual(sorted(student["sheets"] for student in students), [1, 1, 1])
         self.assertEqual(len({student["student"] for student in students}), 3)
 
+    def test_rows_are_counted_as_the_vault_is(self):
+        out = self.program.new_file("csv")
+        self.assertEqual(self.program.json("rows", "--out", out, vault="anna")["file"], out)
+        for level in ("recorded", "attested", "initialed"):
+            vault = self.program.json("tally", self.program.vault("anna"), "--level", level)["students"]
+            file = self.program.json("tally", out, "--level", level, "--set", "spread10", secrets=())["students"]
+            self.assertEqual(file, vault, level)
+
     def test_fonts_are_embedded(self):
         listed = subprocess.run(["pdffonts", self.printed("report")], capture_output=True, check=True).stdout.decode()
         fonts = [line.split() for line in listed.splitlines()[2:]]

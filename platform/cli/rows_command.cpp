@@ -1,0 +1,70 @@
+#include "platform/cli/commands.h"
+
+#include "core/base/text.h"
+#include "core/sheet/row_writer.h"
+#include "platform/cli/answer.h"
+#include "platform/cli/bytes_file.h"
+#include "platform/cli/output.h"
+#include "platform/cli/student_choice.h"
+#include "platform/cli/vault_access.h"
+#include "platform/files/resources.h"
+#include "platform/session/case_book.h"
+
+namespace peelpack::cli {
+namespace {
+
+base::Result<Answer> rows(const Arguments& arguments)
+{
+    const base::Result<OpenedVault> opened = openVault(arguments);
+    if (!opened) {
+        return opened.error();
+    }
+    const session::Session& session = *opened.value().session;
+    const base::Result<std::vector<keys::Id>> students = chosenStudents(session, arguments);
+    if (!students) {
+        return students.error();
+    }
+    const base::Result<catalogue::Catalogue> catalogue = files::shippedCatalogue();
+    if (!catalogue) {
+        return catalogue.error();
+    }
+    std::string text = sheet::headerLine();
+    std::size_t count = 0;
+    session::eachCaseRow(session, catalogue.value(), session.recordsOf(students.value()),
+                         [&](const sheet::CaseRow& row) {
+                             text += sheet::rowLine(row);
+                             ++count;
+                         });
+    const auto out = arguments.value("out");
+    if (!out) {
+        Answer answer{{{"rows", count}, {"csv", text}}, text};
+        std::erase(answer.text, '\r'); // lines of a terminal
+        return answer;
+    }
+    const base::Result<bool> written = writeNewFile(*out, keys::bytesOf(text));
+    if (!written) {
+        return written.error();
+    }
+    Answer answer;
+    answer.json = {{"file", *out}, {"rows", count}};
+    answer.text = "Written: " + *out + ", " + base::counted(count, "row", "rows") +
+                  ". Not de-identified: keep it as an education record.\n";
+    return answer;
+}
+
+} // namespace
+
+Command rowsCommand()
+{
+    std::vector<OptionSpec> options = studentOptions();
+    options.insert(options.begin(), {"out", "FILE", "where they go; a file that is there already is not overwritten"});
+    return {
+        {"rows",
+         "Write the case sheets of a vault as a case-sheet file, a row for each procedure, as the tally reads them.",
+         {},
+         withVaultOptions(std::move(options)),
+         "peelpack rows --class \"Spring class\" --out spring.csv\n  for a spreadsheet, or for peelpack tally"},
+        [](const Arguments& arguments) { return give(arguments, rows(arguments)); }};
+}
+
+} // namespace peelpack::cli
