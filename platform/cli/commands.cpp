@@ -15,7 +15,7 @@ std::vector<Command> allCommands()
                                   queueCommand(), questionsCommand(), sampleCommand(), demoCommand()};
     for (const std::vector<Command>& group :
          {programCommands(), enrollCommands(), sheetCommands(), signCommands(), preceptorCommands(), exchangeCommands(),
-          instructorCommands(), vaultCommands()}) {
+          instructorCommands(), recordCommands(), vaultCommands()}) {
         commands.insert(commands.end(), group.begin(), group.end());
     }
     return commands;

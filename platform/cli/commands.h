@@ -31,6 +31,8 @@ std::vector<Command> preceptorCommands();
 std::vector<Command> exchangeCommands();
 /// What instructors and the director do about sheets.
 std::vector<Command> instructorCommands();
+/// The director's decision that a student has met the requirements, the record of it, and proofs of its sheets.
+std::vector<Command> recordCommands();
 /// The vault's own secrets.
 std::vector<Command> vaultCommands();
 Command checkCommand();

@@ -30,12 +30,13 @@ void multiplyAdd(keys::Bytes& number, unsigned digitValues, unsigned factor, uns
 std::string multibase(keys::ByteView bytes)
 {
     const auto significant = std::find_if(bytes.begin(), bytes.end(), [](std::uint8_t byte) { return byte != 0; });
+    const auto zeros = static_cast<std::size_t>(significant - bytes.begin());
     keys::Bytes number;
-    for (auto byte = significant; byte != bytes.end(); ++byte) {
-        multiplyAdd(number, base58, byteValues, *byte);
+    for (const std::uint8_t byte : bytes.subspan(zeros)) {
+        multiplyAdd(number, base58, byteValues, byte);
     }
     std::string text(1, prefix);
-    text.append(static_cast<std::size_t>(significant - bytes.begin()), alphabet.front());
+    text.append(zeros, alphabet.front());
     for (auto digit = number.rbegin(); digit != number.rend(); ++digit) {
         text += alphabet[*digit];
     }
