@@ -5,7 +5,6 @@
 #include "platform/cli/bytes_file.h"
 #include "platform/cli/short_id.h"
 #include "platform/evidence/did_key.h"
-#include "sync/parcel/parcel.h"
 
 #include <algorithm>
 
@@ -13,6 +12,9 @@ namespace peelpack::cli {
 namespace {
 
 using evidence::CompletionRecord;
+
+/// Proofs of a thousand sheets are one; a document in memory takes many times its bytes.
+constexpr std::size_t mostEvidenceBytes = std::size_t{16} * 1024 * 1024;
 
 std::string roleWords(const std::string& role)
 {
@@ -83,23 +85,11 @@ bool saysSame(const journal::Payload& payload, const CompletionRecord& record)
     return payload == journal::Payload(journal::Complete{record.requirementSet, record.setDigest, record.head});
 }
 
+/// An entry of that place and hash is in the journal.
 bool holds(const merge::Ledger& journal, const journal::Position& position)
 {
     const journal::Feed* feed = journal.feed(position.feed);
     return feed != nullptr && feed->find(position.seq, position.hash) != nullptr;
-}
-
-/// The decision that the record cites is in the journal, counts, and says the same about the same head.
-bool isDecided(const merge::Ledger& journal, const CompletionRecord& record)
-{
-    if (!holds(journal, record.entry) || !holds(journal, record.head)) {
-        return false;
-    }
-    const journal::Feed& feed = *journal.feed(record.entry.feed);
-    const journal::Decoded entry =
-        journal::decode(record.entry.feed, record.entry.seq, *feed.find(record.entry.seq, record.entry.hash));
-    return saysSame(entry.payload, record) &&
-           journal.authority().judge(entry).standing == trust::Judgment::Standing::Counts;
 }
 
 } // namespace
@@ -114,6 +104,9 @@ bool looksLikeJson(keys::ByteView bytes)
 
 base::Result<evidence::Json> evidenceIn(const std::string& file, keys::ByteView bytes)
 {
+    if (bytes.size() > mostEvidenceBytes) {
+        return base::Error{base::ErrorCode::BadInput, file + " is larger than any completion record."};
+    }
     base::Result<evidence::Json> document =
         evidence::parseJson({reinterpret_cast<const char*>(bytes.data()), bytes.size()});
     if (!document) {
@@ -128,7 +121,7 @@ base::Result<evidence::Json> evidenceIn(const std::string& file, keys::ByteView 
 
 base::Result<evidence::Json> readEvidence(const std::string& file)
 {
-    const base::Result<keys::Bytes> bytes = readBytes(file, parcel::mostParcelBytes);
+    const base::Result<keys::Bytes> bytes = readBytes(file, mostEvidenceBytes);
     return bytes ? evidenceIn(file, bytes.value()) : bytes.error();
 }
 
@@ -180,7 +173,60 @@ void RecordCheck::addSupersession(const File& file, Found& found) const
     }
 }
 
-RecordCheck::Found RecordCheck::check(const File& file, const merge::Ledger* journal) const
+/// The decision that the record cites is in the journal, counts, and says the same about the same head.
+bool RecordCheck::isDecided(const Journal& journal, const CompletionRecord& record)
+{
+    if (!holds(journal.ledger, record.entry) || !holds(journal.ledger, record.head)) {
+        return false;
+    }
+    const journal::Feed& feed = *journal.ledger.feed(record.entry.feed);
+    const journal::KeptEntry& kept = *feed.find(record.entry.seq, record.entry.hash);
+    const journal::Decoded entry = journal::decode(record.entry.feed, record.entry.seq, kept);
+    return saysSame(entry.payload, record) &&
+           journal.authority.judge(entry).standing == trust::Judgment::Standing::Counts;
+}
+
+std::set<keys::Hash> RecordCheck::attestations(const Journal& journal, const keys::Id& student)
+{
+    std::set<keys::Hash> hashes;
+    for (const auto& [id, feed] : journal.ledger.feeds()) {
+        if (id.stream == student) {
+            journal::eachEntry(feed, journal::ofKind({journal::Kind::Attestation}), [&](const journal::Decoded& entry) {
+                if (journal.authority.judge(entry).standing == trust::Judgment::Standing::Counts) {
+                    hashes.insert(entry.position.hash);
+                }
+            });
+        }
+    }
+    return hashes;
+}
+
+void RecordCheck::addSheets(const File& file, const Journal* journal, Found& found)
+{
+    const CompletionRecord& record = file.record.value();
+    const std::set<keys::Hash> signatures =
+        journal == nullptr ? std::set<keys::Hash>() : attestations(*journal, record.student);
+    found.json["proven"] = nlohmann::ordered_json::array();
+    for (const evidence::SheetProof& proof : file.proofs->value().proofs) {
+        if (!evidence::isProven(record, proof)) {
+            found.text += "  Not proven: sheet " + shortId(proof.sheet.sheet) +
+                          " is not among the sheets of this record, or was changed.\n";
+            found.good = false;
+            continue;
+        }
+        found.text += sheetText(proof.sheet);
+        found.json["proven"].push_back(keys::hex(proof.sheet.sheet.view()));
+        const std::vector<evidence::ProvenSignature>& named = proof.sheet.signatures;
+        if (journal != nullptr && !std::all_of(named.begin(), named.end(), [&](const auto& signature) {
+                return signatures.contains(signature.entry);
+            })) {
+            found.text += "    The journal given here does not hold these signatures.\n";
+            found.good = false;
+        }
+    }
+}
+
+RecordCheck::Found RecordCheck::check(const File& file, const Journal* journal) const
 {
     Found found;
     found.text =
@@ -203,18 +249,7 @@ RecordCheck::Found RecordCheck::check(const File& file, const merge::Ledger* jou
                               : "  The journal given here does not hold the decision that it cites.\n";
     }
     if (file.proofs) {
-        found.json["proven"] = nlohmann::ordered_json::array();
-        for (const evidence::SheetProof& proof : file.proofs->value().proofs) {
-            const std::string name = keys::hex(proof.sheet.sheet.view());
-            if (evidence::isProven(record, proof)) {
-                found.text += sheetText(proof.sheet);
-                found.json["proven"].push_back(name);
-            } else {
-                found.text += "  Not proven: sheet " + shortId(proof.sheet.sheet) +
-                              " is not among the sheets of this record, or was changed.\n";
-                found.good = false;
-            }
-        }
+        addSheets(file, journal, found);
     }
     found.json["verified"] = found.good;
     return found;
@@ -222,10 +257,14 @@ RecordCheck::Found RecordCheck::check(const File& file, const merge::Ledger* jou
 
 bool RecordCheck::report(Answer& answer, const merge::Ledger* journal) const
 {
+    std::optional<Journal> view;
+    if (journal != nullptr) {
+        view.emplace(Journal{*journal, journal->authority()});
+    }
     bool good = true;
     answer.json["records"] = nlohmann::ordered_json::array();
     for (const File& file : m_files) {
-        Found found = check(file, journal);
+        Found found = check(file, view ? &*view : nullptr);
         good = good && found.good;
         answer.text += found.text;
         answer.json["records"].push_back(std::move(found.json));

@@ -5,6 +5,7 @@
 #include "sync/merge/ledger.h"
 
 #include <optional>
+#include <set>
 #include <string>
 #include <vector>
 
@@ -19,7 +20,7 @@ base::Result<evidence::Json> evidenceIn(const std::string& file, keys::ByteView 
 std::optional<keys::VerifyKey> issuerOf(const evidence::Json& record);
 
 /// Verifies records and proofs of sheets with the program's id alone, and what they say of one another; against a
-/// verified journal also that the decision which a record cites is there.
+/// verified journal also that the decision which a record cites is there, and the signatures that a sheet names.
 class RecordCheck {
 public:
     explicit RecordCheck(const keys::VerifyKey& program) : m_program(program) {}
@@ -40,11 +41,21 @@ private:
     /// What was found about one file: lines, members, and whether all of it verifies.
     struct Found {
         std::string text;
-        nlohmann::ordered_json json;
+        nlohmann::ordered_json json = nlohmann::ordered_json::object();
         bool good = true;
     };
 
-    [[nodiscard]] Found check(const File& file, const merge::Ledger* journal) const;
+    /// A verified journal, and what counts in it.
+    struct Journal {
+        const merge::Ledger& ledger;
+        trust::Authority authority;
+    };
+
+    [[nodiscard]] static bool isDecided(const Journal& journal, const evidence::CompletionRecord& record);
+    /// The attestations of a student that count.
+    [[nodiscard]] static std::set<keys::Hash> attestations(const Journal& journal, const keys::Id& student);
+    [[nodiscard]] Found check(const File& file, const Journal* journal) const;
+    static void addSheets(const File& file, const Journal* journal, Found& found);
     void addSupersession(const File& file, Found& found) const;
 
     keys::VerifyKey m_program;

@@ -1,6 +1,7 @@
 #include "platform/evidence/multibase.h"
 
 #include <algorithm>
+#include <iterator>
 
 namespace peelpack::evidence {
 namespace {
@@ -37,9 +38,8 @@ std::string multibase(keys::ByteView bytes)
     }
     std::string text(1, prefix);
     text.append(zeros, alphabet.front());
-    for (auto digit = number.rbegin(); digit != number.rend(); ++digit) {
-        text += alphabet[*digit];
-    }
+    std::transform(number.rbegin(), number.rend(), std::back_inserter(text),
+                   [](std::uint8_t digit) { return alphabet[digit]; });
     return text;
 }
 

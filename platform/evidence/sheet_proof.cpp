@@ -106,6 +106,7 @@ base::Result<SheetTree> plant(const std::vector<ProvenSheet>& sheets, keys::Rand
     }
     std::sort(leaves.begin(), leaves.end(), [](const auto& a, const auto& b) { return a.first < b.first; });
     std::vector<Digest> digests;
+    digests.reserve(leaves.size());
     for (const auto& [digest, proof] : leaves) {
         digests.push_back(digest);
     }

@@ -185,8 +185,11 @@ class Completion(unittest.TestCase):
         report = self.program.check(export, made.record, made.proofs)
         self.assertEqual([record["inJournal"] for record in report["records"]], [True, True])
         self.assertEqual([one["requirementSet"] for one in report["completions"]], ["small"])
+        self.assertEqual(len(report["records"][1]["proven"]), 3)
         report = self.program.check(self.export("jonas"), made.record, expect=1)
         self.assertEqual(report["records"][0]["inJournal"], False)
+        text = self.program.run("check", self.export("jonas"), made.proofs, "--program", self.program.id, expect=1).text
+        self.assertEqual(text.count("The journal given here does not hold these signatures."), 3)
         verifier = os.path.join(HERE, "..", "sync", "verify_export.py")
         for file in (export, self.export("jonas")):
             done = subprocess.run(["/usr/bin/python3", verifier, self.program.id, file], capture_output=True, text=True, check=False)
