@@ -283,6 +283,9 @@ base::Result<CompletionRecord> verifyRecord(const Json& document, const keys::Ve
     if (record.value().program != program || proven.value().signer != program) {
         return wrong("Another program than this one signed it.");
     }
+    if (document["proof"].find("@context") == document["proof"].end()) {
+        return wrong("Its signature does not cover what its terms mean.");
+    }
     if (proven.value().created != record.value().issued) {
         return wrong("It was signed at another time than it says.");
     }

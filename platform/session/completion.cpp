@@ -103,6 +103,14 @@ std::vector<evidence::ProvenSheet> countedSheets(const record::StudentRecord& st
     return sheets;
 }
 
+/// Whether the next entry of a feed counts as a director's: certified, neither ended nor past a fork.
+bool wouldCount(const Session& session, const journal::FeedId& feed)
+{
+    const trust::Holder* holder = session.authority().holder(feed.device);
+    return holder != nullptr && holder->role == journal::Role::Director &&
+           session.authority().limit(feed) > session.ledger().next(feed).seq;
+}
+
 /// An entry of this director that counts and says exactly this.
 std::optional<journal::Position> saidAlready(const Session& session, const journal::FeedId& feed,
                                              const journal::Payload& payload)
@@ -221,6 +229,11 @@ base::Result<journal::Position> decideCompletion(Session& session, const Complet
     const base::Result<journal::FeedId> feed = session.ownFeed(student);
     if (!feed) {
         return feed.error();
+    }
+    if (!wouldCount(session, feed.value())) {
+        return outside(
+            "This device's decisions do not count any more: another is the director's. Take in a colleague's "
+            "parcel, or see \"program show\".");
     }
     if (const auto before = saidAlready(session, feed.value(), payload)) {
         return *before;

@@ -28,8 +28,8 @@ base::Result<CompletionState> completionState(const Session& session, const cata
                                               const keys::Id& student, const std::string& setText = {});
 
 /// The director's entry that the student has met the requirements: one that says exactly this already, else a new one.
-/// BadValue: not the director; cases are short and there is no exception (the reason, empty: none); or nothing is short
-/// and there is one.
+/// BadValue: not the director, or no longer; cases are short and there is no exception (the reason, empty: none); or
+/// nothing is short and there is one.
 base::Result<journal::Position> decideCompletion(Session& session, const CompletionState& state,
                                                  const std::string& exception);
 

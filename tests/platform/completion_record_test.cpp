@@ -1,5 +1,6 @@
 #include "platform/evidence/did_key.h"
 #include "platform/evidence/jcs.h"
+#include "platform/evidence/multibase.h"
 #include "platform/evidence/proof.h"
 #include "platform/evidence/sheet_proof.h"
 #include "tests/support/catch.h"
@@ -154,6 +155,23 @@ TEST_CASE("A record whose parts contradict one another is refused although the p
     CHECK_FALSE(changed("/supersedes", {{"record", good.at("id")}, {"digest", std::string(64, '0')}}));
     CHECK(changed("/supersedes", {{"record", randomUrn(idOf(0xA2))}, {"digest", std::string(64, '0')}}));
     CHECK(changed("/credentialSubject/name", "Somebody Else")); // whose name it is, only the program can know
+}
+
+TEST_CASE("A proof that leaves the contexts out does not make a record", "[record]")
+{
+    Json document = make().document;
+    Json proof = document["proof"];
+    document.erase("proof");
+    proof.erase("@context");
+    proof.erase("proofValue");
+    keys::Bytes bytes;
+    for (const Json* part : {&proof, &document}) {
+        keys::append(bytes, sha256({keys::bytesOf(canonical(*part).value())}).view());
+    }
+    proof["proofValue"] = multibase(programKey().sign(bytes).view());
+    document["proof"] = proof;
+    CHECK(verifyProof(document).ok()); // the cryptosuite leaves it to who signs
+    CHECK_FALSE(verifies(document));
 }
 
 TEST_CASE("An exception without a reason, and cases that are short without an exception, cannot be issued", "[record]")

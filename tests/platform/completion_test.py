@@ -67,7 +67,7 @@ class Completion(unittest.TestCase):
         answer = program.run("record", "make", program.names[who], "--out", files[0], "--proofs", files[1], "--set", cls.set_file,
                              "--json", *words, vault=director, secrets=(PASSPHRASE, code or program.program_code), expect=expect)
         written = [os.path.exists(file) for file in files]
-        assert written == [expect == 0] * 2, written
+        assert written == [answer.code == 0] * 2, written
         answer.record, answer.proofs = files
         return answer
 
@@ -216,6 +216,24 @@ class Completion(unittest.TestCase):
         third = self.make("ines", "--supersedes", second.record, director="nora")
         self.assertEqual(third.json["supersedes"]["digest"], second.json["digest"])
         self.assertEqual(self.second_opinion(first.record, second.record, third.record).returncode, 0)
+
+    def test_of_two_directors_with_one_number_only_the_one_that_holds_decides(self):
+        program, export = self.program, self.program.export("mara")
+        for who in ("nina", "olga"):
+            program.run("program", "takeover", "--name", who.title(), "--epoch", "7", vault=who,
+                        secrets=(program.program_code, PASSPHRASE))
+            program.take(who, export)
+        for who, other in (("nina", "olga"), ("olga", "nina")):
+            program.take(who, program.export(other))
+        program.names.update(nina="Nina", olga="Olga")
+        codes = []
+        for who in ("nina", "olga"):
+            answer = self.make("ines", director=who, expect=None)
+            codes.append(answer.code)
+            if answer.code:
+                self.assertIn("do not count any more", answer.complaint)
+                answer = program.run("complete", "Ines Duarte", "--set", self.set_file, vault=who, expect=2)
+        self.assertEqual(sorted(codes), [0, 2])
 
     def test_only_the_director_with_the_program_code_makes_records(self):
         before = self.completions("ines")
