@@ -1,6 +1,6 @@
 # Packages from Debian 12 or Ubuntu 24.04 that Peelpack is built, run and tested with. Sourced by start.sh and test.sh.
 peelpack_build_packages=(g++ cmake ninja-build pkg-config qt6-base-dev qt6-declarative-dev qt6-declarative-dev-tools qt6-multimedia-dev
-    qt6-l10n-tools nlohmann-json3-dev libsodium-dev libcereal-dev libqt6sql6-sqlite libqrcodegencpp-dev libzxing-dev fonts-inter
+    qt6-l10n-tools nlohmann-json3-dev libsodium-dev libcereal-dev libical-dev libqt6sql6-sqlite libqrcodegencpp-dev libzxing-dev fonts-inter
     qml6-module-qt-labs-folderlistmodel qml6-module-qt-labs-settings qml6-module-qtqml qml6-module-qtqml-models qml6-module-qtqml-workerscript qml6-module-qtquick qml6-module-qtquick-controls
     qml6-module-qtquick-dialogs qml6-module-qtquick-layouts qml6-module-qtquick-shapes qml6-module-qtquick-templates
     qml6-module-qtquick-window)

@@ -3,6 +3,8 @@
 #include "core/base/text.h"
 #include "platform/cli/answer.h"
 #include "platform/cli/bytes_file.h"
+#include "platform/cli/record_check.h"
+#include "platform/cli/short_id.h"
 #include "platform/cli/vault_access.h"
 #include "platform/cli/vault_rows.h"
 #include "platform/session/refusal.h"
@@ -10,15 +12,21 @@
 #include "sync/parcel/volume.h"
 
 #include <map>
+#include <optional>
+#include <span>
 
 namespace peelpack::cli {
 namespace {
 
-/// What is verified from nothing: the batches and, for a vault, what was damaged in it.
+/// What is verified from nothing: the batches, for a vault what was damaged in it, and evidence for outsiders.
 struct Material {
     keys::VerifyKey program;
     std::vector<keys::Bytes> volumes;
     std::vector<std::string> damage;
+    RecordCheck records;
+    bool vault = false;
+
+    [[nodiscard]] bool hasJournal() const { return vault || !volumes.empty(); }
 };
 
 base::Result<keys::VerifyKey> programFrom(const Arguments& arguments)
@@ -32,13 +40,21 @@ base::Result<keys::VerifyKey> programFrom(const Arguments& arguments)
     return *program;
 }
 
-base::Result<bool> readFiles(const Arguments& arguments, Material& material)
+base::Result<bool> readFiles(const Arguments& arguments, std::span<const std::string> names, Material& material)
 {
     std::unique_ptr<session::Session> session;
-    for (const std::string& file : arguments.operands) {
+    for (const std::string& file : names) {
         base::Result<keys::Bytes> bytes = readBytes(file, parcel::mostParcelBytes);
         if (!bytes) {
             return bytes.error();
+        }
+        if (looksLikeJson(bytes.value())) {
+            base::Result<evidence::Json> document = evidenceIn(file, bytes.value());
+            if (!document) {
+                return document.error();
+            }
+            material.records.take(file, std::move(document).value());
+            continue;
         }
         if (!parcel::isParcel(bytes.value())) {
             material.volumes.push_back(std::move(bytes).value());
@@ -74,6 +90,7 @@ base::Result<bool> readVault(const Arguments& arguments, Material& material)
         return opened.error();
     }
     const session::Session& session = *opened.value().session;
+    material.vault = true;
     material.damage = session.damage();
     auto volumes = parcel::writeVolumes(session.program(), merge::contents(session.ledger()));
     if (!volumes) {
@@ -83,12 +100,34 @@ base::Result<bool> readVault(const Arguments& arguments, Material& material)
     return true;
 }
 
+/// A director's decision that a student has met the requirements.
+struct Completion {
+    keys::Id student;
+    std::string requirementSet;
+    std::string exception; ///< "118 of 120; reason"; empty: nothing was short
+};
+
+std::optional<Completion> completionIn(const journal::Decoded& entry)
+{
+    const keys::Id& student = entry.position.feed.stream;
+    if (const auto* plain = std::get_if<journal::Complete>(&entry.payload)) {
+        return Completion{student, plain->requirementSet, {}};
+    }
+    if (const auto* exception = std::get_if<journal::CompleteByException>(&entry.payload)) {
+        return Completion{student, exception->requirementSet,
+                          std::to_string(exception->counted) + " of " + std::to_string(exception->required) + "; " +
+                              exception->reason};
+    }
+    return std::nullopt;
+}
+
 struct Counts {
     std::size_t entries = 0;
     std::size_t aside = 0;
     std::size_t refused = 0;
     std::map<std::string, std::size_t> attestations; ///< by strength
     std::map<std::string, std::size_t> whyNot;       ///< of entries that are aside or refused
+    std::vector<Completion> completions;             ///< that count
 };
 
 Counts countEntries(const trust::Authority& authority, const merge::Ledger& ledger)
@@ -101,6 +140,8 @@ Counts countEntries(const trust::Authority& authority, const merge::Ledger& ledg
             if (judgment.standing != trust::Judgment::Standing::Counts) {
                 ++(judgment.standing == trust::Judgment::Standing::Aside ? counts.aside : counts.refused);
                 ++counts.whyNot[std::string(journal::sentence(judgment.reason))];
+            } else if (std::optional<Completion> completion = completionIn(entry)) {
+                counts.completions.push_back(std::move(*completion));
             }
             if (const auto* attestation = std::get_if<journal::Attestation>(&entry.payload)) {
                 const auto statement = journal::decodeStatement(attestation->statement);
@@ -114,7 +155,13 @@ Counts countEntries(const trust::Authority& authority, const merge::Ledger& ledg
     return counts;
 }
 
-base::Result<Answer> verify(const Material& material)
+/// The journal as verified, and what was found in it.
+struct Verified {
+    Answer answer;
+    merge::Ledger ledger;
+};
+
+Verified verifyJournal(const Material& material)
 {
     Answer answer;
     std::size_t faults = 0;
@@ -146,7 +193,7 @@ base::Result<Answer> verify(const Material& material)
             fault("Volume " + std::to_string(number) + " of " + std::to_string(of) + " is missing.");
         }
     }
-    const merge::TakenAll taken = merge::takeAll(merge::Ledger(material.program), batches);
+    merge::TakenAll taken = merge::takeAll(merge::Ledger(material.program), batches);
     for (const auto& [batch, reason] : taken.unusable) {
         fault("A volume cannot be used. " + std::string(journal::sentence(reason)));
     }
@@ -210,10 +257,18 @@ base::Result<Answer> verify(const Material& material)
     for (const auto& [strength, count] : counts.attestations) {
         answer.text += "  signed (" + strength + "): " + std::to_string(count) + "\n";
     }
+    answer.json["completions"] = nlohmann::ordered_json::array();
+    for (const Completion& completion : counts.completions) {
+        answer.json["completions"].push_back({{"student", keys::hex(completion.student.view())},
+                                              {"requirementSet", completion.requirementSet},
+                                              {"exception", completion.exception}});
+        answer.text += "  completed under " + completion.requirementSet + ": student " + shortId(completion.student) +
+                       (completion.exception.empty() ? "" : ", by exception (" + completion.exception + ")") + "\n";
+    }
     answer.json["verified"] = faults == 0;
     answer.text += faults == 0 ? "Everything verifies.\n" : base::counted(faults, "fault", "faults") + ".\n";
     answer.code = faults == 0 ? Done : AnswerIsNo;
-    return answer;
+    return {std::move(answer), std::move(taken.ledger)};
 }
 
 base::Result<Answer> check(const Arguments& arguments)
@@ -222,13 +277,31 @@ base::Result<Answer> check(const Arguments& arguments)
     if (!program) {
         return program.error();
     }
-    Material material{program.value(), {}, {}};
-    const base::Result<bool> read =
-        isVaultFile(arguments.operands.front()) ? readVault(arguments, material) : readFiles(arguments, material);
-    if (!read) {
+    Material material{program.value(), {}, {}, RecordCheck(program.value()), false};
+    std::span<const std::string> names = arguments.operands;
+    if (isVaultFile(names.front())) {
+        if (const base::Result<bool> read = readVault(arguments, material); !read) {
+            return read.error();
+        }
+        names = names.subspan(1);
+    }
+    if (const base::Result<bool> read = readFiles(arguments, names, material); !read) {
         return read.error();
     }
-    return verify(material);
+    Answer answer;
+    std::optional<merge::Ledger> journal;
+    if (material.hasJournal()) {
+        auto [found, ledger] = verifyJournal(material);
+        answer = std::move(found);
+        journal = std::move(ledger);
+    } else {
+        answer.json["program"] = keys::hex(material.program.view());
+    }
+    if (!material.records.empty() && !material.records.report(answer, journal ? &*journal : nullptr)) {
+        answer.code = AnswerIsNo;
+    }
+    answer.json["verified"] = answer.code == Done;
+    return answer;
 }
 
 } // namespace
@@ -237,10 +310,12 @@ Command checkCommand()
 {
     return {
         {"check",
-         "Verify a vault, a parcel or the volumes of an export from nothing, with only the program's id.",
+         "Verify a vault, a parcel, the volumes of an export, completion records or proofs of their sheets from "
+         "nothing, with only the program's id.",
          {"FILE..."},
          withVaultOptions({{"program", "ID", "the program's id, from somewhere that you trust"}}),
-         "peelpack check spring.export --program 55c5df15...\n  exit 0: everything verifies; 1: something does not"},
+         "peelpack check spring.export --program 55c5df15...\n  exit 0: everything verifies; 1: something does not\n"
+         "  with a record beside the export also: whether the journal holds the decision that it cites"},
         [](const Arguments& arguments) { return give(arguments, check(arguments)); }};
 }
 

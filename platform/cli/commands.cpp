@@ -15,7 +15,7 @@ std::vector<Command> allCommands()
                                   questionsCommand(), sampleCommand(), rowsCommand(), demoCommand()};
     for (const std::vector<Command>& group :
          {programCommands(), enrollCommands(), sheetCommands(), signCommands(), preceptorCommands(), exchangeCommands(),
-          instructorCommands(), printCommands(), vaultCommands()}) {
+          instructorCommands(), recordCommands(), printCommands(), vaultCommands()}) {
         commands.insert(commands.end(), group.begin(), group.end());
     }
     return commands;

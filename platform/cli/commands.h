@@ -35,6 +35,8 @@ std::vector<Command> exchangeCommands();
 std::vector<Command> instructorCommands();
 /// Papers as PDF.
 std::vector<Command> printCommands();
+/// The director's decision that a student has met the requirements, the record of it, and proofs of its sheets.
+std::vector<Command> recordCommands();
 /// The vault's own secrets.
 std::vector<Command> vaultCommands();
 Command checkCommand();

@@ -5,9 +5,7 @@
 #include "platform/cli/sheet_options.h"
 #include "platform/cli/short_id.h"
 #include "platform/cli/student_choice.h"
-#include "platform/cli/vault_rows.h"
 #include "platform/session/acts.h"
-#include "sync/trust/policy.h"
 
 #include <algorithm>
 
@@ -169,58 +167,6 @@ base::Result<Answer> admit(const Arguments& arguments)
     return answer;
 }
 
-base::Result<Answer> complete(const Arguments& arguments)
-{
-    base::Result<OpenedVault> opened = openVault(arguments);
-    if (!opened) {
-        return opened.error();
-    }
-    session::Session& session = *opened.value().session;
-    if (session.role() != journal::Role::Director) {
-        return base::Error{base::ErrorCode::BadValue, "Only the director decides who has met the requirements."};
-    }
-    const session::Directory directory(session);
-    const base::Result<const session::Person*> student =
-        directory.findPerson(arguments.operands.front(), journal::Role::Student);
-    if (!student) {
-        return student.error();
-    }
-    const auto policy = trust::policyInForce(session.authority(), session.ledger().feeds());
-    if (!policy) {
-        return base::Error{base::ErrorCode::NotFound, "No rules are in force."};
-    }
-    const base::Result<bool> met = initialedTallyIsComplete(session, student.value()->id, policy->policy, arguments);
-    if (!met) {
-        return met.error();
-    }
-    if (!met.value()) {
-        Answer answer;
-        answer.json = {{"complete", false}};
-        answer.text = "Not complete: the tally of initialed cases is short under the set in force.\n";
-        answer.code = AnswerIsNo;
-        return answer;
-    }
-    std::optional<journal::Position> head;
-    for (const session::GrantedDevice& device : student.value()->devices) {
-        const journal::Feed* feed = session.ledger().feed({device.key, student.value()->id});
-        if (feed != nullptr && feed->count() > 0 && (!head || feed->count() > head->seq + 1)) {
-            head = journal::Position{feed->id(), feed->count() - 1, feed->head().hash};
-        }
-    }
-    if (!head) {
-        return base::Error{base::ErrorCode::NotFound, "Nothing of this student is here."};
-    }
-    const base::Result<journal::Position> written = session.append(
-        student.value()->id, journal::Complete{policy->policy.requirementSet, policy->policy.setDigest, *head});
-    if (!written) {
-        return written.error();
-    }
-    Answer answer;
-    answer.json = {{"complete", true}, {"requirementSet", policy->policy.requirementSet}};
-    answer.text = "Complete under " + policy->policy.requirementSet + ", as initialed.\n";
-    return answer;
-}
-
 std::vector<OptionSpec> actOptions(std::vector<OptionSpec> options)
 {
     options.push_back({"reason", "TEXT", "why; it stays beside the sheet"});
@@ -288,13 +234,6 @@ std::vector<Command> instructorCommands()
           withVaultOptions({{"reason", "TEXT", "why"}}),
           "peelpack admit 7be01c44 --reason \"checked with the student\"\n  one entry at a time"},
          [](const Arguments& arguments) { return give(arguments, admit(arguments)); }},
-        {{"complete",
-          "Say that a student has met the requirements, as the director; only when the tally of initialed cases "
-          "is complete.",
-          {"NAME|ID"},
-          withVaultOptions({catalogueOption()}),
-          "peelpack complete \"Ines Duarte\"\n  exit 1 and nothing written while it is short"},
-         [](const Arguments& arguments) { return give(arguments, complete(arguments)); }},
     };
 }
 

@@ -1,6 +1,5 @@
 #include "platform/cli/vault_rows.h"
 
-#include "core/tally/tally.h"
 #include "platform/cli/output.h"
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
@@ -48,28 +47,6 @@ base::Result<CaseInput> readVaultCases(const Arguments& arguments, const catalog
                  "\"sheet log\".");
     }
     return CaseInput{file, std::move(set).value(), std::move(book).value().reading, tally::everyStrength};
-}
-
-base::Result<bool> initialedTallyIsComplete(const session::Session& session, const keys::Id& student,
-                                            const journal::Policy& policy, const Arguments& arguments)
-{
-    const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments);
-    const base::Result<requirement::RequirementSet> set = files::requirementSet(policy.requirementSet);
-    if (!catalogue || !set) {
-        return catalogue ? set.error() : catalogue.error();
-    }
-    const base::Result<session::CaseBook> cases =
-        session::caseBook(session, catalogue.value(), {session.recordOf(student)});
-    if (!cases) {
-        return cases.error();
-    }
-    const sheet::SheetBook& book = cases.value().reading.book;
-    if (book.students().size() != 1) {
-        return false;
-    }
-    tally::Tallier tallier(set.value(), tally::Level::Initialed, tally::everyStrength);
-    const tally::StudentTally result = tallier.tally(book, book.students().front(), {true, false, false});
-    return result.best.value.counted == static_cast<std::int32_t>(set.value().required());
 }
 
 } // namespace peelpack::cli

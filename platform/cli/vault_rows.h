@@ -14,8 +14,4 @@ bool isVaultFile(const std::string& file);
 /// Unlocks the vault that the first operand names and reads its sheets: the student's own, or all students'.
 base::Result<CaseInput> readVaultCases(const Arguments& arguments, const catalogue::Catalogue& catalogue);
 
-/// Whether a student's initialed cases are complete under the set of a policy. BadValue when that set is not at hand.
-base::Result<bool> initialedTallyIsComplete(const session::Session& session, const keys::Id& student,
-                                            const journal::Policy& policy, const Arguments& arguments);
-
 } // namespace peelpack::cli

@@ -168,6 +168,9 @@ Reason placeFault(const keys::VerifyKey& program, const FeedId& feed, std::uint1
     if (const auto* complete = std::get_if<Complete>(&payload)) {
         return complete->studentHead.feed.stream == feed.stream ? Reason::None : Reason::WrongStream;
     }
+    if (const auto* complete = std::get_if<CompleteByException>(&payload)) {
+        return complete->studentHead.feed.stream == feed.stream ? Reason::None : Reason::WrongStream;
+    }
     if (const auto* attestation = std::get_if<Attestation>(&payload)) {
         return checkAttestation(*attestation, program, feed, usable).reason();
     }

@@ -182,7 +182,8 @@ struct FeedFold {
             return;
         }
         Checked<Payload> payload(Payload(Unread{}));
-        if (!verifiedBefore() || !checkedByEveryVersion(parts.value().kind)) {
+        const bool checkedBefore = verifiedBefore() && checkedByEveryVersion(parts.value().kind);
+        if (!checkedBefore) {
             payload = decodePayload(parts.value().kind, parts.value().payload);
         }
         if (!payload) {
@@ -205,9 +206,10 @@ struct FeedFold {
             return;
         }
         // An attestation or evidence inside is checked once the device's own signature is known to hold.
-        const Reason fault = verifiedBefore()
-                                 ? Reason::None
-                                 : placeFault(program, feed.id(), parts.value().kind, payload.value(), *usable);
+        keys::UsableKeys own;
+        const Reason fault = checkedBefore ? Reason::None
+                                           : placeFault(program, feed.id(), parts.value().kind, payload.value(),
+                                                        usable == nullptr ? own : *usable);
         if (fault != Reason::None) {
             result.reason = fault;
             result.link = {};

@@ -25,6 +25,7 @@ enum class Kind : std::uint16_t {
     Refile = 36,
     Void = 37,
     Complete = 38,
+    CompleteByException = 39,
     Receipt = 48,
     CardStatement = 49,
     ForkFound = 50,

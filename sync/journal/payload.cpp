@@ -95,6 +95,11 @@ Reason fault(const Refile& refile)
     return choices != Reason::None ? choices : reasonMissing(refile.act);
 }
 
+Reason fault(const CompleteByException& complete)
+{
+    return complete.counted < complete.required ? Reason::None : Reason::BadCombination;
+}
+
 Reason fault(const Receipt& receipt)
 {
     const bool ascending =

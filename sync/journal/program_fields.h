@@ -42,6 +42,13 @@ void serialize(Archive& archive, Complete& complete)
     archive(requiredText(complete.requirementSet), raw(complete.setDigest), complete.studentHead);
 }
 
+template <class Archive>
+void serialize(Archive& archive, CompleteByException& complete)
+{
+    archive(requiredText(complete.requirementSet), raw(complete.setDigest), complete.studentHead, complete.required,
+            complete.counted, requiredText(complete.reason, longText));
+}
+
 inline constexpr std::size_t mostItems = 1024;
 
 template <class Archive>

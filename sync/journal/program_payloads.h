@@ -73,6 +73,18 @@ struct Complete {
     bool operator==(const Complete&) const = default;
 };
 
+/// The same although cases are short, for a reason. A kind of its own because the fields of one never change.
+struct CompleteByException {
+    static constexpr Kind kind = Kind::CompleteByException;
+    std::string requirementSet;
+    keys::Hash setDigest;
+    Position studentHead;
+    std::uint32_t required = 0; ///< cases
+    std::uint32_t counted = 0;  ///< initialed cases that count; fewer than required
+    std::string reason;         ///< never empty
+    bool operator==(const CompleteByException&) const = default;
+};
+
 struct ReceiptItem {
     keys::VerifyKey device; ///< its feed in the stream that the receipt is in
     std::uint32_t seq = 0;

@@ -12,6 +12,7 @@ bool mayWrite(Role role, std::uint16_t kind)
     switch (static_cast<Kind>(kind)) {
     case Kind::Policy:
     case Kind::Complete:
+    case Kind::CompleteByException:
         return director;
     case Kind::Grant:
     case Kind::Revoke:

@@ -1,14 +1,14 @@
 """Who may write what in an export: section 7 of sync/FORMAT.md, and the strengths of section 5. For verify_export.py."""
 from collections import defaultdict, namedtuple
 
-from export_format import (ADMIT, ATTESTATION, COMPLETE, CONTACT, COORDINATOR, DIRECTOR, ENDLESS, FORK_FOUND, GRANT, INSTRUCTOR,
-                           KINDS, POLICY, RECEIPT, REVOKE, STUDENT, VOUCH)
+from export_format import (ADMIT, ATTESTATION, BY_EXCEPTION, COMPLETE, CONTACT, COORDINATOR, DIRECTOR, ENDLESS, FORK_FOUND, GRANT,
+                           INSTRUCTOR, KINDS, POLICY, RECEIPT, REVOKE, STUDENT, VOUCH)
 
 DEVICE, CARD = 1, 2  # what is vouched for, and what is revoked
 Receipted = namedtuple("Receipted", "by device stream seq name count")
 
 def may_write(role, kind):
-    return role == STUDENT if 16 <= kind <= 23 else role == DIRECTOR if kind in (POLICY, COMPLETE) else \
+    return role == STUDENT if 16 <= kind <= 23 else role == DIRECTOR if kind in (POLICY, COMPLETE, BY_EXCEPTION) else \
         kind == FORK_FOUND or role <= (CONTACT if kind == VOUCH else INSTRUCTOR)
 
 class Holder:

@@ -8,7 +8,7 @@ from nacl.exceptions import BadSignatureError
 from nacl.signing import VerifyKey
 
 DIRECTOR, INSTRUCTOR, COORDINATOR, CONTACT, STUDENT = range(5)
-GRANT, REVOKE, VOUCH, POLICY, ATTESTATION, COMPLETE, RECEIPT, FORK_FOUND, ADMIT = 1, 2, 3, 4, 19, 38, 48, 50, 51
+GRANT, REVOKE, VOUCH, POLICY, ATTESTATION, COMPLETE, BY_EXCEPTION, RECEIPT, FORK_FOUND, ADMIT = 1, 2, 3, 4, 19, 38, 39, 48, 50, 51
 ENDLESS = 1 << 32
 Entry = namedtuple("Entry", "device stream seq name signature kind said cites")
 Grant = namedtuple("Grant", "person role device seal name scopes continues")
@@ -91,6 +91,10 @@ def vouch(r):
     return sure(said, lambda _: said.target == 2 or not (any(said.card) or said.epoch), "a device with the number of a card")
 def amend(r):
     return sure((act(r, True), marks(r), r.maybe(lambda: head(r)), r.names(0, 8)), lambda said: any(said[1:]), "an amendment of nothing")
+def completed(r): return r.text(200, True), r.raw(32), r.position()
+def by_exception(r):
+    said = completed(r) + (r.number("I"), r.number("I"), r.text(4000, True))
+    return sure(said, lambda said: said[4] < said[3], "an exception where nothing is short")
 def fork_found(r):
     place, links = (*r.feed(), r.number("I")), [(r.raw(32), r.raw(64)), (r.raw(32), r.raw(64))]
     holds = links[0] < links[1] and all(signed(place[0], head_statement(*place, name), signature) for name, signature in links)
@@ -114,7 +118,7 @@ KINDS = {
     22: lambda r: (r.raw(16), r.time(), r.time(), r.number("B"), r.among("B", 1, 4)),
     32: lambda r: (act(r, False), r.flag()), 33: lambda r: act(r, True), 35: amend, 37: lambda r: act(r, True),
     34: lambda r: (act(r, False), r.raw(32), r.among("B", 0, 9), r.among("B", 1, 3)),
-    36: lambda r: (act(r, True), choices(r)), 38: lambda r: (r.text(200, True), r.raw(32), r.position()), 48: receipt,
+    36: lambda r: (act(r, True), choices(r)), 38: completed, 39: by_exception, 48: receipt,
     49: lambda r: (r.raw(16), r.number("I"), r.day(), r.day(), r.many(1, 1024, lambda: (r.raw(32), r.flag()))), 50: fork_found,
     51: lambda r: (r.position(), r.text(4000, True)),
 }

@@ -73,4 +73,16 @@ TEST_CASE("The files that version 1 wrote are opened and verified", "[format]")
     CHECK(volumeOf(taken.ledger) == volume.value());
 }
 
+TEST_CASE("An export with a completion by exception is the file that the first build with kind 39 wrote", "[format]")
+{
+    World world;
+    world.setUp();
+    const journal::Position head = world.sheet(world.student, world.studentId, idOf(0x50));
+    const journal::Position decided = world.append(
+        world.director, world.studentId,
+        journal::CompleteByException{"spread10", {}, head, 120, 118, "The site closed its rooms for a month."});
+    compareFixture("exception-v1.export", volumeOf(world.all));
+    CHECK(judgment(world.all, decided) == trust::Judgment{});
+}
+
 } // namespace peelpack::test

@@ -147,12 +147,12 @@ TEST_CASE("Every kind has its writers, and no other role gets through", "[trust]
     const Roles staff{Role::Director, Role::Instructor};
     const Roles all{Role::Director, Role::Instructor, Role::Coordinator, Role::Contact, Role::Student};
     const std::vector<std::pair<std::vector<int>, Roles>> table{
-        {{4, 38}, {Role::Director}},
+        {{4, 38, 39}, {Role::Director}},
         {{1, 2, 32, 33, 34, 35, 36, 37, 48, 49, 51}, staff},
         {{3}, {Role::Director, Role::Instructor, Role::Coordinator, Role::Contact}},
         {{16, 17, 18, 19, 20, 21, 22, 23}, {Role::Student}},
         {{50}, all},
-        {{0, 5, 15, 24, 39, 47, 52, 999}, {}},
+        {{0, 5, 15, 24, 40, 47, 52, 999}, {}},
     };
     std::size_t known = 0;
     for (const auto& [kinds, roles] : table) {
@@ -165,7 +165,7 @@ TEST_CASE("Every kind has its writers, and no other role gets through", "[trust]
             known += journal::isKnown(static_cast<std::uint16_t>(kind)) ? 1U : 0U;
         }
     }
-    CHECK(known == 23);
+    CHECK(known == 24);
     CHECK_FALSE(trust::mayGrant(Role::Director, Role::Director));
     CHECK(trust::mayGrant(Role::Director, Role::Instructor));
     CHECK_FALSE(trust::mayGrant(Role::Instructor, Role::Instructor));
@@ -255,6 +255,55 @@ TEST_CASE("One device is one person in one role", "[trust]")
     CHECK(holder->person == (firstHolds ? world.studentId : idOf(0x3A)));
     CHECK(judgment(world.all, firstHolds ? second : first) ==
           trust::Judgment{Standing::Refused, Reason::BadCombination});
+}
+
+TEST_CASE("A completion by exception needs a reason and something that is short, and only the director's counts",
+          "[trust]")
+{
+    World world;
+    world.setUp();
+    const journal::Position head = world.sheet(world.student, world.studentId, idOf(0x50));
+    const journal::CompleteByException exception{"cap15", {}, head, 120, 118, "The site closed its rooms."};
+    const auto changed = [&](const auto& change) {
+        journal::CompleteByException other = exception;
+        change(other);
+        return journal::encode(other).reason();
+    };
+    CHECK(changed([](auto& one) { one.reason.clear(); }) == Reason::TextMissing);
+    CHECK(changed([](auto& one) { one.counted = 120; }) == Reason::BadCombination);
+    CHECK(changed([](auto& one) { one.required = 0; }) == Reason::BadCombination);
+
+    const journal::Position byDirector = world.append(world.director, world.studentId, exception);
+    CHECK(judgment(world.all, byDirector) == trust::Judgment{});
+    const journal::Position byInstructor = world.append(world.instructor, world.studentId, exception);
+    CHECK(judgment(world.all, byInstructor).standing == trust::Judgment::Standing::Refused);
+    const auto written = [&](const keys::Id& stream) {
+        const journal::FeedId feed = world.feedOf(world.director, stream);
+        return journal::writeEntry(world.program, world.all.next(feed), {minute(9), std::nullopt}, exception,
+                                   world.director.signing)
+            .reason();
+    };
+    CHECK(written(world.studentId) == Reason::None);
+    CHECK(written(world.otherStudentId) == Reason::WrongStream);
+    CHECK(written(world.programStream) == Reason::WrongStream);
+    CHECK(volumeOf(fromVolume(world.program, volumeOf(world.all)).ledger) == volumeOf(world.all));
+}
+
+TEST_CASE("What an older build kept unread is read when the vault is opened again", "[trust]")
+{
+    World world;
+    world.setUp();
+    const journal::Position head = world.sheet(world.student, world.studentId, idOf(0x50));
+    const journal::FeedId feed = world.feedOf(world.director, world.otherStudentId);
+    const journal::CompleteByException misplaced{"cap15", {}, head, 120, 118, "The site closed its rooms."};
+    const auto entry = journal::writeRawEntry(world.program, world.all.next(feed), {minute(9), std::nullopt}, 39,
+                                              journal::encode(misplaced).value(), world.director.signing);
+    merge::Batch kept = merge::contents(world.all);
+    kept.runs.push_back({feed, world.all.next(feed).seq, {keys::ByteView(entry.value().bytes)}});
+    const auto reopened = merge::reopen(world.program, kept);
+    REQUIRE(reopened.ok());
+    REQUIRE(reopened.value().unfit.size() == 1);
+    CHECK(reopened.value().unfit.front().reason == Reason::WrongStream);
 }
 
 TEST_CASE("A certificate reads back, and every flipped bit of it is noticed", "[trust]")

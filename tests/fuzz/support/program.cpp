@@ -213,6 +213,7 @@ std::vector<journal::Payload> Program::payloads() const
         journal::Refile{act, {choice}},
         journal::Void{act},
         journal::Complete{"cap15", {}, last},
+        journal::CompleteByException{"cap15", {}, last, 120, 118, "Closed rooms."},
         journal::Receipt{{{last.feed.device, last.seq, last.hash}}, 1},
         journal::CardStatement{cardId, 1, draft().head.date, draft().head.date, {{last.hash, true}}},
         journal::ForkFound{journal::evidence(studentFeed(), last.seq, feed.head(), other.link)},
