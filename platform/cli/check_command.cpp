@@ -3,6 +3,7 @@
 #include "core/base/text.h"
 #include "platform/cli/answer.h"
 #include "platform/cli/bytes_file.h"
+#include "platform/cli/program_option.h"
 #include "platform/cli/record_check.h"
 #include "platform/cli/short_id.h"
 #include "platform/cli/vault_access.h"
@@ -28,17 +29,6 @@ struct Material {
 
     [[nodiscard]] bool hasJournal() const { return vault || !volumes.empty(); }
 };
-
-base::Result<keys::VerifyKey> programFrom(const Arguments& arguments)
-{
-    const auto bytes = keys::fromHex(arguments.value("program").value_or(std::string()));
-    const auto program = bytes ? keys::VerifyKey::from(*bytes) : std::nullopt;
-    if (!program) {
-        return base::Error{base::ErrorCode::BadUsage,
-                           "Give --program with the program's id (64 digits), from somewhere that you trust."};
-    }
-    return *program;
-}
 
 base::Result<bool> readFiles(const Arguments& arguments, std::span<const std::string> names, Material& material)
 {
@@ -273,7 +263,7 @@ Verified verifyJournal(const Material& material)
 
 base::Result<Answer> check(const Arguments& arguments)
 {
-    const base::Result<keys::VerifyKey> program = programFrom(arguments);
+    const base::Result<keys::VerifyKey> program = programGiven(arguments);
     if (!program) {
         return program.error();
     }
@@ -313,7 +303,7 @@ Command checkCommand()
          "Verify a vault, a parcel, the volumes of an export, completion records or proofs of their sheets from "
          "nothing, with only the program's id.",
          {"FILE..."},
-         withVaultOptions({{"program", "ID", "the program's id, from somewhere that you trust"}}),
+         withVaultOptions({programOption()}),
          "peelpack check spring.export --program 55c5df15...\n  exit 0: everything verifies; 1: something does not\n"
          "  with a record beside the export also: whether the journal holds the decision that it cites"},
         [](const Arguments& arguments) { return give(arguments, check(arguments)); }};

@@ -4,6 +4,8 @@
 #include "platform/cli/answer.h"
 #include "platform/cli/bytes_file.h"
 #include "platform/cli/output.h"
+#include "platform/cli/program_option.h"
+#include "platform/cli/record_check.h"
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
 #include "platform/files/resources.h"
@@ -86,12 +88,18 @@ base::Result<Answer> printed(const Arguments& arguments, const print::Document& 
     return answer;
 }
 
+/// Enough digits to tell programs apart on paper.
+std::string shortProgram(const keys::VerifyKey& program)
+{
+    constexpr std::size_t digits = 16;
+    return keys::hex(program.view()).substr(0, digits);
+}
+
 std::string programName(const session::Session& session)
 {
     const std::optional<journal::Policy> policy = session::policyInForce(session);
     const std::string term = policy && !policy->term.empty() ? policy->term + ", program " : "Program ";
-    constexpr std::size_t digits = 16; // enough to tell programs apart on paper
-    return term + keys::hex(session.program().view()).substr(0, digits);
+    return term + shortProgram(session.program());
 }
 
 /// Opens the vault, counts the chosen students, and prints what `make` makes of them.
@@ -199,6 +207,25 @@ base::Result<Answer> printReport(const Arguments& arguments)
         });
 }
 
+base::Result<Answer> printRecord(const Arguments& arguments)
+{
+    const base::Result<keys::VerifyKey> program = programGiven(arguments);
+    if (!program) {
+        return program.error();
+    }
+    const base::Result<evidence::Json> document = readEvidence(arguments.operands.front());
+    if (!document) {
+        return document.error();
+    }
+    const base::Result<evidence::CompletionRecord> record = evidence::verifyRecord(document.value(), program.value());
+    if (!record) {
+        return record.error();
+    }
+    const journal::Time now = session::systemClock()();
+    return printed(arguments, print::completionPaper(record.value(), evidence::recordDigest(document.value())),
+                   {"Program " + shortProgram(program.value()), {now.seconds, now.zone}});
+}
+
 base::Result<Answer> printStubs(const Arguments& arguments)
 {
     const auto count = wholeNumber(arguments, "count", 1, mostStubs, usualStubs);
@@ -216,6 +243,14 @@ std::vector<OptionSpec> stubOptions()
     options.insert(options.begin(),
                    {{"count", "N", "how many, a page each; 4 when not given"},
                     {"first", "NUMBER", "the number of the first; they go on from there; 1 when not given"}});
+    options.push_back({"json", "", "for machines"});
+    return options;
+}
+
+std::vector<OptionSpec> recordOptions()
+{
+    std::vector<OptionSpec> options = paperOptions();
+    options.insert(options.begin(), programOption());
     options.push_back({"json", "", "for machines"});
     return options;
 }
@@ -250,6 +285,12 @@ std::vector<Command> printCommands()
           withPaperOptions(studentOptions()),
           "peelpack print report --out report.pdf\n  the whole program"},
          [](const Arguments& arguments) { return give(arguments, printReport(arguments)); }},
+        {{"print record",
+          "Print a completion record as PDF, after verifying it.",
+          {"RECORD.json"},
+          recordOptions(),
+          "peelpack print record ines.record.json --program 55c5df15... --out ines.pdf\n  for the files of people"},
+         [](const Arguments& arguments) { return give(arguments, printRecord(arguments)); }},
         {{"print stubs",
           "Print empty pocket stubs as PDF, for sites where phones are not allowed.",
           {},

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "platform/evidence/completion_record.h"
 #include "platform/print/counted_class.h"
 #include "platform/print/document.h"
 
@@ -25,6 +26,9 @@ struct ProgramFacts {
 };
 /// Cases by student and target, sites, preceptors, and what was changed after it was signed, counted.
 Document programReport(const CountedClass& counted, const ProgramFacts& facts);
+
+/// A completion record that was verified, and a code with its digest. The paper proves nothing by itself and says so.
+Document completionPaper(const evidence::CompletionRecord& record, const evidence::Digest& digest);
 
 /// Empty case sheets for sites where phones are not allowed: filled in and signed with a pen, entered later
 /// under the number that stands on it.

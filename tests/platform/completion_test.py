@@ -250,6 +250,26 @@ class Completion(unittest.TestCase):
                                  expect=3)
         self.assertIn("already", taken.complaint)
 
+    def test_a_record_is_printed_only_when_it_verifies(self):
+        made = self.make("ines")
+
+        def printed(record):
+            out = self.program.new_file("pdf")
+            done = subprocess.run([PROGRAM, "print", "record", record, "--program", self.program.id, "--out", out], capture_output=True,
+                                  text=True, check=False)
+            self.assertEqual(os.path.exists(out), done.returncode == 0, done.stderr)
+            return out, done
+        out, done = printed(made.record)
+        self.assertEqual((done.returncode, done.stderr), (0, ""))
+        text = subprocess.run(["pdftotext", "-layout", out, "-"], capture_output=True, text=True, check=True).stdout
+        flat_text = "".join(text.split())
+        for said in ("Completion record: Ines Duarte", "3 of 3 cases counted", self.load(made.record)["id"], made.json["digest"],
+                     self.program.id, "Page 1 of 1", "first-general"):
+            self.assertIn("".join(said.split()), flat_text)
+        other = self.load(made.record)
+        other["credentialSubject"]["name"] = "Ines Durate"
+        self.assertNotEqual(printed(self.write(other))[1].returncode, 0)
+
     def test_other_files_are_bad_input(self):
         for data in (b"{}", b"[]", b'{"type": "Other"}', b"{", b'{"type": ["CompletionRecord"], "type": []}'):
             self.program.run("check", self.program.write(data, "json"), "--program", self.program.id, expect=2)
