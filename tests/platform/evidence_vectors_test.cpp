@@ -40,6 +40,9 @@ keys::Bytes bytesOf(const Json& hex)
 keys::Bytes fromBase64(const Json& text)
 {
     const std::string in = text.is_null() ? std::string() : text.get<std::string>();
+    if (in.empty()) {
+        return {};
+    }
     keys::Bytes out(in.size());
     std::size_t size = 0;
     REQUIRE(sodium_base642bin(out.data(), out.size(), in.data(), in.size(), nullptr, &size, nullptr,
