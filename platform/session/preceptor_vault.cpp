@@ -88,11 +88,11 @@ base::Result<std::unique_ptr<PreceptorVault>> PreceptorVault::open(std::unique_p
     if (!contents) {
         return vault::asError(contents.error());
     }
-    return open(std::move(vault), std::move(contents).value(), std::move(clock));
+    return open(std::move(vault), contents.value(), std::move(clock));
 }
 
 base::Result<std::unique_ptr<PreceptorVault>> PreceptorVault::open(std::unique_ptr<vault::Vault> vault,
-                                                                   vault::Contents contents, Clock clock)
+                                                                   const vault::Contents& contents, Clock clock)
 {
     if (!fits(contents)) {
         return base::Error{base::ErrorCode::BadValue,
@@ -176,7 +176,7 @@ base::Result<OpenedVault> openWhosever(std::unique_ptr<vault::Vault> vault, Cloc
     }
     OpenedVault opened;
     if (PreceptorVault::fits(contents.value())) {
-        auto own = PreceptorVault::open(std::move(vault), std::move(contents).value(), std::move(clock));
+        auto own = PreceptorVault::open(std::move(vault), contents.value(), std::move(clock));
         if (!own) {
             return own.error();
         }

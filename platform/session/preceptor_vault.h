@@ -20,7 +20,7 @@ public:
     static base::Result<std::unique_ptr<PreceptorVault>> open(std::unique_ptr<vault::Vault> vault, Clock clock);
     /// The same when its contents were read already.
     static base::Result<std::unique_ptr<PreceptorVault>> open(std::unique_ptr<vault::Vault> vault,
-                                                              vault::Contents contents, Clock clock);
+                                                              const vault::Contents& contents, Clock clock);
     /// Nothing in it belongs to a program, and nothing of it is damaged beyond telling.
     static bool fits(const vault::Contents& contents);
 
