@@ -5,6 +5,7 @@
 
 #include <QDateTime>
 #include <QDir>
+#include <QFile>
 #include <QGuiApplication>
 #include <QQuickItem>
 #include <QTemporaryDir>
@@ -40,24 +41,24 @@ public:
           m_phone({m_place.filePath(QStringLiteral("demo.peelvault")).toStdString(),
                    m_place.filePath(QStringLiteral("app.ini")), m_marks, afternoon, m_random, m_camera, m_share,
                    shelf}),
-          m_window(m_phone)
+          m_window(m_phone), m_ownMarks(m_place.filePath(QStringLiteral("own-marks")).toStdString()),
+          m_ownVault(m_place.filePath(QStringLiteral("own.peelvault"))),
+          m_ownPhone({m_ownVault.toStdString(), m_place.filePath(QStringLiteral("own.ini")), m_ownMarks, afternoon,
+                      m_random, m_camera, m_share, shelf}),
+          m_ownWindow(m_ownPhone), m_on(m_window.window())
     {
     }
 
-    [[nodiscard]] bool ready() const { return m_window.window() != nullptr; }
+    [[nodiscard]] bool ready() const { return m_window.window() != nullptr && m_ownWindow.window() != nullptr; }
     [[nodiscard]] int count() const { return m_count; }
     [[nodiscard]] const QString& error() const { return m_error; }
 
     void draw(const ScreenDress& dress)
     {
         m_dress = dress;
-        shell::Settings* settings = m_phone.settings();
-        settings->setTheme(dress.dark ? shell::Settings::Dark : shell::Settings::Light);
-        settings->setTextPercent(dress.textPercent);
-        settings->setLanguage(dress.language);
-        settings->setCalm(true);
-        m_window.window()->setMinimumSize(QSize(1, 1));
-        m_window.window()->resize(dress.size);
+        wear(m_phone, m_window);
+        wear(m_ownPhone, m_ownWindow);
+        m_on = m_window.window();
         drawFirst();
         m_phone.openDemo();
         waitUntil([this] { return m_phone.stage() == Phone::Open || !m_phone.error().isEmpty(); });
@@ -69,15 +70,28 @@ public:
         drawPreceptor();
         m_phone.leaveDemo();
         settle();
+        m_on = m_ownWindow.window();
+        drawOwnPhone();
     }
 
 private:
+    void wear(Phone& phone, Window& window) const
+    {
+        shell::Settings* settings = phone.settings();
+        settings->setTheme(m_dress.dark ? shell::Settings::Dark : shell::Settings::Light);
+        settings->setTextPercent(m_dress.textPercent);
+        settings->setLanguage(m_dress.language);
+        settings->setCalm(true);
+        window.window()->setMinimumSize(QSize(1, 1));
+        window.window()->resize(m_dress.size);
+    }
     void settle()
     {
         constexpr int rounds = 10;
         constexpr int roundMs = 15;
         for (int i = 0; i < rounds; ++i) {
             QGuiApplication::processEvents();
+            QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); // no event loop does it here
             QThread::msleep(roundMs);
         }
     }
@@ -94,12 +108,22 @@ private:
     void shoot(const char* screen)
     {
         settle();
-        if (m_error.isEmpty() && !m_visit(m_dress, QString::fromLatin1(screen), *m_window.window())) {
+        if (m_error.isEmpty() && !m_visit(m_dress, QString::fromLatin1(screen), *m_on)) {
             m_error = QStringLiteral("Stopped at %1.").arg(QString::fromLatin1(screen));
         }
         ++m_count;
     }
-    QObject* part(const char* name) { return m_window.window()->findChild<QObject*>(QString::fromLatin1(name)); }
+    QObject* part(const char* name) { return m_on->findChild<QObject*>(QString::fromLatin1(name)); }
+    /// A list of choices, as it opens.
+    void open(const char* list, bool opened)
+    {
+        const QObject* found = part(list);
+        auto* popup = found == nullptr ? nullptr : found->property("popup").value<QObject*>();
+        if (popup == nullptr || !QMetaObject::invokeMethod(popup, opened ? "open" : "close")) {
+            m_error = QStringLiteral("There is no list %1 on the screen.").arg(QString::fromLatin1(list));
+        }
+        settle();
+    }
     void put(const char* object, const char* property, const QVariant& value)
     {
         QObject* found = part(object);
@@ -123,6 +147,14 @@ private:
         shoot("10-today");
         put("home", "place", 1);
         shoot("11-sheets");
+        for (const auto& [list, screen] : {std::pair{"stateList", "11-states"}, {"specialtyList", "11-specialties"}}) {
+            open(list, true);
+            shoot(screen);
+            open(list, false);
+        }
+        put("sheetListPage", "picking", true);
+        shoot("11-sitting");
+        put("sheetListPage", "picking", false);
         put("home", "place", 2);
         shoot("12-tally");
         put("home", "place", 3);
@@ -130,15 +162,22 @@ private:
         put("home", "place", 0);
         put("home", "over", QStringLiteral("new"));
         student->newSheet()->setQuery(QStringLiteral("vent he"));
+        student->newSheet()->favor(student->newSheet()->hits()->rows().front().id, true);
         shoot("14-search");
+        student->newSheet()->setQuery({});
+        shoot("14-favorites");
         student->newSheet()->take(QStringLiteral("Ventral hernia repair"));
         student->newSheet()->setRoom(QStringLiteral("Room 4"));
         shoot("15-new-sheet");
+        put("newSheetPage", "more", true);
+        shoot("15-all-fields");
         student->newSheet()->discard();
         put("home", "over", QStringLiteral("parcels"));
         shoot("16-parcels");
         put("home", "over", QStringLiteral("phone"));
         shoot("17-my-phone");
+        put("myPhonePage", "doing", QStringLiteral("secret"));
+        shoot("17-new-secret");
         drawSheets();
         put("home", "over", QString());
     }
@@ -158,6 +197,10 @@ private:
             m_error = QStringLiteral("The demo has no sheet for %1.").arg(QString::fromLatin1(screen));
         };
         show(parts::PackSeal::Open, false, "20-open-sheet");
+        for (const auto& [doing, screen] : {std::pair{"wait", "20-waits-for"}, {"withdraw", "20-withdrawing"}}) {
+            put("sheetPage", "doing", QString::fromLatin1(doing));
+            shoot(screen);
+        }
         show(parts::PackSeal::Signed, false, "21-signed-sheet");
         show(parts::PackSeal::Initialed, true, "22-two-specialties");
         show(parts::PackSeal::Returned, false, "23-returned-sheet");
@@ -180,6 +223,7 @@ private:
         }
         shoot("30-performed");
         handOver->go(HandOver::OwnPhone);
+        m_request = handOver->request();
         shoot("31-own-phone");
         handOver->go(HandOver::Declining);
         shoot("32-declining");
@@ -197,6 +241,10 @@ private:
         shoot("35-read-back");
         handOver->next();
         shoot("36-signing");
+        for (const auto& [way, screen] : {std::pair{"type", "36-typed-code"}, {"make", "36-no-card"}}) {
+            put("signingPage", "way", QString::fromLatin1(way));
+            shoot(screen);
+        }
         handOver->takeCard(m_phone.demoCard(1));
         shoot("37-pin");
         handOver->dropCard();
@@ -215,6 +263,59 @@ private:
         shoot("41-sealed");
     }
 
+    void drawOwnPhone()
+    {
+        put("firstPages", "startingNow", true);
+        shoot("50-sign-here");
+        const QString secret = QStringLiteral("harbor linen oak");
+        m_ownPhone.startingToSign()->make(QStringLiteral("L. Brandt"), QStringLiteral("CST"), secret, secret, false);
+        waitUntil([this] { return m_ownPhone.startingToSign()->made(); });
+        shoot("51-key-made");
+        m_ownPhone.startingToSign()->finish();
+        waitUntil([this] { return m_ownPhone.stage() == Phone::Signing; });
+        preceptor::SigningPhone* signing = m_ownPhone.signing();
+        if (signing == nullptr) {
+            m_error = m_ownPhone.error();
+            return;
+        }
+        shoot("52-signing-key");
+        for (const auto& [over, screen] : {std::pair{"", "53-own-home"},
+                                           {"name", "54-own-name"},
+                                           {"phone", "55-this-phone"},
+                                           {"signed", "56-nothing-signed"},
+                                           {"scan", "57-scan-sheet"}}) {
+            put("signerHome", "over", QString::fromLatin1(over));
+            shoot(screen);
+        }
+        signing->read(QByteArrayLiteral("no code of ours"));
+        shoot("58-other-code");
+        signing->read(m_request);
+        shoot("60-own-performed");
+        preceptor::OwnSheet* sheet = signing->sheet();
+        sheet->next();
+        sheet->markFirstScrubYes();
+        sheet->mark(static_cast<int>(sheet::Skill::Sponge), static_cast<int>(sheet::Mark::Yes));
+        shoot("61-own-marking");
+        sheet->next();
+        shoot("62-own-read-back");
+        sheet->next();
+        shoot("63-own-secret");
+        signing->sign(secret);
+        waitUntil([&] { return signing->place() == preceptor::SigningPhone::AtAnswer; });
+        shoot("64-answer");
+        signing->goHome();
+        put("signerHome", "over", QStringLiteral("signed"));
+        shoot("65-signed-here");
+        put("signerHome", "over", QString());
+        m_ownPhone.lock();
+        shoot("66-locked");
+        for (const char* end : {"", "-wal", "-shm"}) { // the next dress begins anew
+            QFile::remove(m_ownVault + QLatin1String(end));
+        }
+        m_ownPhone.lock();
+        settle();
+    }
+
     QTemporaryDir m_place;
     vault::FolderMarkStore m_marks;
     keys::SystemRandom m_random;
@@ -223,6 +324,12 @@ private:
     const ScreenVisit& m_visit;
     Phone m_phone;
     Window m_window;
+    vault::FolderMarkStore m_ownMarks;
+    QString m_ownVault;
+    Phone m_ownPhone; ///< of a preceptor
+    Window m_ownWindow;
+    QQuickWindow* m_on;   ///< the window that is drawn
+    QByteArray m_request; ///< of the sheet that the own phone signs
     ScreenDress m_dress;
     QString m_error;
     int m_count = 0;

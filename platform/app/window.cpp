@@ -32,7 +32,6 @@ Window::Window(shell::Phone& phone, QObject* parent)
     m_engine->setInitialProperties({{QStringLiteral("phone"), QVariant::fromValue(&m_phone)}});
     m_engine->load(QUrl(QStringLiteral("qrc:/qt/qml/Peelpack/Shell/AppWindow.qml")));
     m_phone.settings()->dress(look()); // only now the type is known
-    QCoreApplication::instance()->installEventFilter(this);
 }
 
 Window::~Window()
@@ -61,15 +60,6 @@ void Window::speak()
         QCoreApplication::installTranslator(&m_words);
     }
     m_phone.speakAnew();
-}
-
-bool Window::eventFilter(QObject* watched, QEvent* event)
-{
-    if (event->type() == QEvent::MouseButtonPress || event->type() == QEvent::TouchBegin ||
-        event->type() == QEvent::KeyPress) {
-        m_phone.touched();
-    }
-    return QObject::eventFilter(watched, event);
 }
 
 } // namespace peelpack::app

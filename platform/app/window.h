@@ -29,7 +29,6 @@ public:
 
 protected:
     /// Touches and keys begin the time until the phone locks anew.
-    bool eventFilter(QObject* watched, QEvent* event) override;
 
 private:
     void speak();

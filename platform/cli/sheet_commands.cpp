@@ -172,7 +172,7 @@ base::Result<Answer> withdrawSheet(const Arguments& arguments)
     if (!reason) {
         return reason.error();
     }
-    return aboutSheet(arguments, "Taken back. A sheet that is initialed already needs your instructor.",
+    return aboutSheet(arguments, "Withdrawn. A sheet that is initialed already needs your instructor.",
                       [&](const session::SheetPlace& place) -> base::Result<journal::Payload> {
                           return journal::Payload(journal::Withdrawn{place.sheet, reason.value()});
                       });
@@ -315,7 +315,7 @@ std::vector<Command> sheetCommands()
           "accepts it, or declines with a reason"},
          [](const Arguments& arguments) { return give(arguments, askForReview(arguments)); }},
         {{"sheet withdraw",
-          "Take a sheet back. It stays visible and does not count.",
+          "Withdraw a sheet. It stays visible and does not count.",
           {"SHEET"},
           joined(reason, {}),
           "peelpack sheet withdraw 3f2a90c1 --reason \"entered twice\"\n  stands at once unless it is initialed"},

@@ -71,7 +71,7 @@ std::vector<std::string> sheetQuestions(const record::SheetRecord& sheet, bool r
         questions.emplace_back("Something came after it was initialed.");
     }
     if (sheet.withdrawal && !sheet.withdrawal->stands && !sheet.withdrawal->answered) {
-        questions.emplace_back("The student asks to take it back.");
+        questions.emplace_back("The student asks to withdraw it.");
     }
     if (sheet.initial && sheet.initial->onlyByAttester) {
         questions.emplace_back("It is initialed only by who attested it.");

@@ -6,6 +6,7 @@
 #include "platform/cli/output.h"
 #include "platform/cli/sheet_options.h"
 #include "platform/cli/short_id.h"
+#include "platform/session/preceptor_vault.h"
 #include "platform/session/refusal.h"
 #include "platform/session/system_clock.h"
 
@@ -232,11 +233,29 @@ base::Result<Answer> takeSigned(const Arguments& arguments)
     return answer;
 }
 
-/// A vault that holds nothing but a preceptor's own keys, made when it is not there yet.
-base::Result<OldOrNewVault> phoneVault(const Arguments& arguments, Secrets& secrets)
+/// The vault of a preceptor's own phone, and its code when it was made just now.
+struct PhoneVault {
+    std::unique_ptr<session::PreceptorVault> vault;
+    std::string newCode;
+};
+
+base::Result<PhoneVault> phoneVault(const Arguments& arguments, Secrets& secrets)
 {
     const base::Result<std::string> file = vaultFile(arguments);
-    return file ? unlockOrMakeVault(file.value(), arguments.has("pin"), secrets) : file.error();
+    base::Result<OldOrNewVault> opened =
+        file ? unlockOrMakeVault(file.value(), arguments.has("pin"), secrets) : file.error();
+    if (!opened) {
+        return opened.error();
+    }
+    OldOrNewVault parts = std::move(opened).value();
+    auto own = session::PreceptorVault::open(std::move(parts.vault), session::systemClock());
+    if (!own) {
+        return own.error();
+    }
+    for (const std::string& damage : own.value()->damage()) {
+        complain(damage);
+    }
+    return PhoneVault{std::move(own).value(), std::move(parts.codeText)};
 }
 
 base::Result<Answer> phone(const Arguments& arguments)
@@ -250,18 +269,23 @@ base::Result<Answer> phone(const Arguments& arguments)
     if (!vault) {
         return vault.error();
     }
-    const std::string& code = vault.value().codeText;
-    const auto device = vault.value().vault->device();
-    if (!device) {
-        return vault::asError(device.error());
-    }
-    const std::string key = keys::hex(device.value()->signing.verifyKey().view());
+    const std::string& code = vault.value().newCode;
+    const std::string key = keys::hex(vault.value().vault->key().view());
     Answer answer;
-    answer.json = {{"key", key}};
+    answer.json = {{"key", key}, {"signed", nlohmann::ordered_json::array()}};
     if (!code.empty()) {
         answer.json["vaultCode"] = code;
     }
     answer.text = vaultCodeLines(code) + "This phone's signing key, for an instructor to vouch for:\n  " + key + "\n";
+    for (const session::SignedHere& kept : vault.value().vault->signedHere()) {
+        const std::string day = kept.statement.head.date.iso();
+        answer.json["signed"].push_back({{"sheet", shortId(kept.statement.sheet)},
+                                         {"student", kept.student},
+                                         {"date", day},
+                                         {"procedures", kept.statement.procedures}});
+        answer.text += "  signed  " + shortId(kept.statement.sheet) + "  " + day + "  " + kept.student + "  " +
+                       base::listed(kept.statement.procedures, "and") + "\n";
+    }
     return answer;
 }
 
@@ -283,7 +307,8 @@ base::Result<Answer> signRequest(const Arguments& arguments)
     if (!vault) {
         return vault.error();
     }
-    const std::string& vaultCode = vault.value().codeText;
+    const std::string& vaultCode = vault.value().newCode;
+    session::PreceptorVault& own = *vault.value().vault;
     const base::Result<std::vector<journal::SkillMark>> marks = marksFrom(arguments);
     const base::Result<journal::Head> head = headFrom(arguments, request.value().head);
     if (!marks || !head) {
@@ -294,18 +319,14 @@ base::Result<Answer> signRequest(const Arguments& arguments)
     if (const base::Result<bool> clean = screened(arguments, {sheet.feedback}); !clean) {
         return clean.error();
     }
-    const session::SignerName signer = signerFrom(arguments);
+    const session::SignerName named = signerFrom(arguments);
+    const session::SignerName signer = named.name.empty() ? own.owner() : named;
     const std::string text =
         vaultCodeLines(vaultCode) + "Student: " + request.value().studentName + "\n" + readBackText(sheet, signer);
     if (const base::Result<bool> agreed = confirmed(arguments, source, text); !agreed) {
         return agreed.error();
     }
-    const auto device = vault.value().vault->device();
-    if (!device) {
-        return vault::asError(device.error());
-    }
-    const base::Result<keys::Bytes> reply =
-        session::answerRequest(*device.value(), request.value(), signer, sheet, session::systemClock()());
+    const base::Result<keys::Bytes> reply = own.sign(request.value(), signer, sheet);
     if (!reply) {
         return reply.error();
     }
@@ -362,7 +383,7 @@ std::vector<Command> signCommands()
           "peelpack sheet accept 3f2a90c1 answer.code\n  the sheet is signed (own-phone)"},
          [](const Arguments& arguments) { return give(arguments, takeSigned(arguments)); }},
         {{"preceptor phone",
-          "Show the signing key of a preceptor's own phone; makes its vault when it is not there.",
+          "Show the signing key of a preceptor's own phone and what it signed; makes its vault when it is not there.",
           {},
           withVaultOptions({{"pin", "", "a PIN instead of a passphrase (weaker)"}}),
           "peelpack preceptor phone --vault brandt.peelvault\n  an instructor vouches for the key: preceptor vouch "

@@ -42,7 +42,13 @@ base::Result<std::unique_ptr<Session>> Session::open(std::unique_ptr<vault::Vaul
     if (!contents) {
         return vault::asError(contents.error());
     }
-    const auto& kept = contents.value().notes;
+    return open(std::move(vault), std::move(contents).value(), std::move(clock), random);
+}
+
+base::Result<std::unique_ptr<Session>> Session::open(std::unique_ptr<vault::Vault> vault, vault::Contents contents,
+                                                     Clock clock, keys::RandomSource& random)
+{
+    const auto& kept = contents.notes;
     const auto program = kept.find(notes::program);
     const auto person = kept.find(notes::person);
     const auto role = kept.find(notes::role);
@@ -57,7 +63,7 @@ base::Result<std::unique_ptr<Session>> Session::open(std::unique_ptr<vault::Vaul
     std::unique_ptr<Session> session(new Session(std::move(vault), *programId, std::move(clock), random));
     session->m_person = *personId;
     session->m_role = static_cast<journal::Role>(role->second.front());
-    session->takeContents(std::move(contents).value());
+    session->takeContents(std::move(contents));
     return session;
 }
 

@@ -41,6 +41,9 @@ public:
     /// Reads everything that the vault holds. NotFound: the vault belongs to no program yet.
     static base::Result<std::unique_ptr<Session>> open(std::unique_ptr<vault::Vault> vault, Clock clock,
                                                        keys::RandomSource& random);
+    /// The same when its contents were read already.
+    static base::Result<std::unique_ptr<Session>> open(std::unique_ptr<vault::Vault> vault, vault::Contents contents,
+                                                       Clock clock, keys::RandomSource& random);
 
     [[nodiscard]] const keys::VerifyKey& program() const { return m_ledger.program(); }
     [[nodiscard]] const keys::Id& programStream() const { return m_programStream; }
@@ -120,6 +123,7 @@ inline constexpr const char* program = "program";         ///< the program id
 inline constexpr const char* person = "person";           ///< id
 inline constexpr const char* role = "role";               ///< one byte, as in a grant; 0: director
 inline constexpr const char* name = "name";               ///< how this person wants to be named
+inline constexpr const char* credential = "credential";   ///< of a preceptor on whose own phone this is
 inline constexpr const char* inviter = "inviter";         ///< seal key of whoever invited
 inline constexpr const char* invitations = "invitations"; ///< given out and not yet answered
 inline constexpr const char* stopped = "stopped";         ///< this installation's record split: no more signing

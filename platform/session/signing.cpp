@@ -95,7 +95,7 @@ base::Result<keys::Id> operationOf(const record::StudentRecord& student, const k
     for (const record::SheetRecord& record : student.sheets) {
         if (record.id == idOf(sheet)) {
             if (record.standing == record::SheetStanding::Withdrawn || record.standing == record::SheetStanding::Void) {
-                return bad("The sheet was taken back; there is nothing to sign.");
+                return bad("The sheet was withdrawn; there is nothing to sign.");
             }
             return idOf(record.operation);
         }
@@ -226,16 +226,31 @@ base::Result<keys::Bytes> answerRequest(const keys::DeviceKey& device, const jou
     return journal::signingAnswer(attestation.value());
 }
 
-base::Result<journal::Position> takeAnswer(Session& session, const SheetPlace& place, keys::ByteView answer)
+base::Result<journal::Checked<journal::Attestation>> checkAnswer(const Session& session, const SheetPlace& place,
+                                                                 keys::ByteView answer)
 {
     const base::Result<journal::SigningRequest> request = signingRequest(session, place);
     const base::Result<journal::FeedId> feed = session.ownFeed(session.person());
     if (!request || !feed) {
         return request ? feed.error() : request.error();
     }
-    const auto attestation = journal::acceptAnswer(request.value(), answer, feed.value());
+    return journal::acceptAnswer(request.value(), answer, feed.value());
+}
+
+base::Result<journal::Position> takeAnswer(Session& session, const SheetPlace& place, keys::ByteView answer)
+{
+    const auto checked = checkAnswer(session, place, answer);
+    if (!checked) {
+        return checked.error();
+    }
+    const auto& attestation = checked.value();
     if (!attestation) {
-        return refused(attestation.reason());
+        return attestation.reason() == journal::Reason::BadCombination ? bad("This answer is for another sheet.")
+                                                                       : refused(attestation.reason());
+    }
+    const base::Result<journal::FeedId> feed = session.ownFeed(session.person());
+    if (!feed) {
+        return feed.error();
     }
     const journal::Feed* own = session.ledger().feed(feed.value());
     bool known = false;

@@ -56,6 +56,9 @@ base::Result<journal::SigningRequest> signingRequest(const Session& session, con
 /// Signs a request with a preceptor's own device; `sheet` names the request's sheet.
 base::Result<keys::Bytes> answerRequest(const keys::DeviceKey& device, const journal::SigningRequest& request,
                                         const SignerName& signer, const SheetMarks& sheet, journal::Time time);
+/// What the answer attests when it is one for this sheet; the reason why not.
+base::Result<journal::Checked<journal::Attestation>> checkAnswer(const Session& session, const SheetPlace& place,
+                                                                 keys::ByteView answer);
 /// Takes the answer into the student's journal.
 base::Result<journal::Position> takeAnswer(Session& session, const SheetPlace& place, keys::ByteView answer);
 

@@ -32,6 +32,16 @@
     </message>
 </context>
 <context>
+    <name>SigningHomePage</name>
+    <message numerus="yes">
+        <source>%n sheet(s)</source>
+        <translation>
+            <numerusform>%n sheet</numerusform>
+            <numerusform>%n sheets</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>SigningPage</name>
     <message numerus="yes">
         <source>One signature for %n sheet(s)</source>
@@ -55,6 +65,26 @@
         <translation>
             <numerusform>%1 and %n more</numerusform>
             <numerusform>%1 and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::preceptor::SigningPhone</name>
+    <message numerus="yes">
+        <source>%n skill(s) marked</source>
+        <translation>
+            <numerusform>%n skill marked</numerusform>
+            <numerusform>%n skills marked</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::shell::Phone</name>
+    <message numerus="yes">
+        <source>The hand-over ended after %n minute(s) without a touch. What was marked and not signed is gone.</source>
+        <translation>
+            <numerusform>The hand-over ended after %n minute without a touch. What was marked and not signed is gone.</numerusform>
+            <numerusform>The hand-over ended after %n minutes without a touch. What was marked and not signed is gone.</numerusform>
         </translation>
     </message>
 </context>
@@ -96,23 +126,6 @@
         <translation>
             <numerusform>%1 of %n sheet</numerusform>
             <numerusform>%1 of %n sheets</numerusform>
-        </translation>
-    </message>
-</context>
-<context>
-    <name>peelpack::student::SheetPage</name>
-    <message numerus="yes">
-        <source>%n counted as second scrub</source>
-        <translation>
-            <numerusform>%n counted as second scrub</numerusform>
-            <numerusform>%n counted as second scrub</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n counted as first scrub</source>
-        <translation>
-            <numerusform>%n counted as first scrub</numerusform>
-            <numerusform>%n counted as first scrub</numerusform>
         </translation>
     </message>
 </context>

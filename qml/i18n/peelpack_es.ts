@@ -2,6 +2,96 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es_US" sourcelanguage="en_US">
 <context>
+    <name>AnswerPage</name>
+    <message>
+        <source>Signed by %1</source>
+        <translation>Firmado por %1</translation>
+    </message>
+    <message>
+        <source>Show this to the student&apos;s phone</source>
+        <translation>Muestre esto al teléfono del estudiante</translation>
+    </message>
+    <message>
+        <source>Send this to the student&apos;s phone</source>
+        <translation>Envíe esto al teléfono del estudiante</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Code of your signature</source>
+        <translation>Código de su firma</translation>
+    </message>
+    <message>
+        <source>What you signed has too much text for one code. Send it as a file: it works the same.</source>
+        <translation>Lo que firmó tiene demasiado texto para un solo código. Envíelo como archivo: sirve igual.</translation>
+    </message>
+    <message>
+        <source>On the student&apos;s phone: I signed on my phone. The sheet is signed once that phone has taken this in.</source>
+        <translation>En el teléfono del estudiante: Firmé en mi teléfono. La hoja queda firmada cuando ese teléfono haya recibido esto.</translation>
+    </message>
+    <message>
+        <source>Send it as a file instead</source>
+        <translation>Enviarlo como archivo</translation>
+    </message>
+    <message>
+        <source>Send it as a file</source>
+        <translation>Enviarlo como archivo</translation>
+    </message>
+    <message>
+        <source>What you signed</source>
+        <translation>Lo que firmó</translation>
+    </message>
+    <message>
+        <source>Saved as %1</source>
+        <translation>Guardado como %1</translation>
+    </message>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+</context>
+<context>
+    <name>Codes</name>
+    <message>
+        <source>This is not the code of a case sheet. On the student&apos;s phone: Mark and sign on my own phone.</source>
+        <translation>Este no es el código de una hoja de caso. En el teléfono del estudiante: Marcar y firmar en mi propio teléfono.</translation>
+    </message>
+    <message>
+        <source>This code was made by a newer Peelpack: update this one.</source>
+        <translation>Este código es de una versión más nueva de Peelpack: actualice esta.</translation>
+    </message>
+    <message>
+        <source>This code is damaged: scan it again, or open it as a file.</source>
+        <translation>Este código está dañado: escanéelo otra vez o ábralo como archivo.</translation>
+    </message>
+    <message>
+        <source>This is not the answer of a preceptor&apos;s phone. Scan the code that it shows after signing.</source>
+        <translation>Esta no es la respuesta del teléfono de un preceptor. Escanee el código que muestra después de firmar.</translation>
+    </message>
+    <message>
+        <source>This answer belongs to another program. Nothing was taken in.</source>
+        <translation>Esta respuesta es de otro programa. No se recibió nada.</translation>
+    </message>
+    <message>
+        <source>This answer is for another student&apos;s sheet. Nothing was taken in.</source>
+        <translation>Esta respuesta es para la hoja de otro estudiante. No se recibió nada.</translation>
+    </message>
+    <message>
+        <source>This answer is for another sheet. Nothing was taken in.</source>
+        <translation>Esta respuesta es para otra hoja. No se recibió nada.</translation>
+    </message>
+    <message>
+        <source>The signature in this answer does not fit: it was altered. Nothing was taken in.</source>
+        <translation>La firma de esta respuesta no corresponde: fue alterada. No se recibió nada.</translation>
+    </message>
+    <message>
+        <source>This answer is damaged: scan it again, or open it as a file.</source>
+        <translation>Esta respuesta está dañada: escanéela otra vez o ábrala como archivo.</translation>
+    </message>
+</context>
+<context>
     <name>DeclinePage</name>
     <message>
         <source>Why are you not signing?</source>
@@ -66,10 +156,6 @@
         <translation>Atrás</translation>
     </message>
     <message>
-        <source>Nobody can tell later who drew it. It counts only once an instructor has asked you about it.</source>
-        <translation>Después nadie puede saber quién la dibujó. Solo cuenta cuando un docente le haya preguntado por ella.</translation>
-    </message>
-    <message>
         <source>Your name</source>
         <translation>Su nombre</translation>
     </message>
@@ -92,6 +178,10 @@
     <message>
         <source>Sign with this drawing</source>
         <translation>Firmar con este dibujo</translation>
+    </message>
+    <message>
+        <source>Nobody can tell later who drew it.</source>
+        <translation>Después nadie puede saber quién la dibujó.</translation>
     </message>
 </context>
 <context>
@@ -271,6 +361,45 @@
     </message>
 </context>
 <context>
+    <name>LooksRows</name>
+    <message>
+        <source>How it looks</source>
+        <translation>Apariencia</translation>
+    </message>
+    <message>
+        <source>Dark</source>
+        <translation>Oscuro</translation>
+    </message>
+    <message>
+        <source>Text size: %1 %</source>
+        <translation>Tamaño del texto: %1 %</translation>
+    </message>
+    <message>
+        <source>Smaller</source>
+        <translation>Menor</translation>
+    </message>
+    <message>
+        <source>Larger</source>
+        <translation>Mayor</translation>
+    </message>
+    <message>
+        <source>Left hand</source>
+        <translation>Mano izquierda</translation>
+    </message>
+    <message>
+        <source>What you tap moves to the left.</source>
+        <translation>Lo que se toca pasa a la izquierda.</translation>
+    </message>
+    <message>
+        <source>No motion</source>
+        <translation>Sin movimiento</translation>
+    </message>
+    <message>
+        <source>Language</source>
+        <translation>Idioma</translation>
+    </message>
+</context>
+<context>
     <name>MarkLine</name>
     <message>
         <source>Ask for a mark review</source>
@@ -343,14 +472,6 @@
         <source>Add feedback</source>
         <translation>Agregar comentarios</translation>
     </message>
-    <message>
-        <source>Feedback for the student</source>
-        <translation>Comentarios para el estudiante</translation>
-    </message>
-    <message>
-        <source>What went well, what to do next time</source>
-        <translation>Qué salió bien, qué hacer la próxima vez</translation>
-    </message>
     <message numerus="yes">
         <source>%n skill(s) not marked: they stay open.</source>
         <translation>
@@ -366,6 +487,10 @@
         <source>Read back what I sign</source>
         <translation>Releer lo que firmo</translation>
     </message>
+    <message>
+        <source>Feedback for the student: what went well, what to do next time</source>
+        <translation>Comentarios para el estudiante: qué salió bien, qué hacer la próxima vez</translation>
+    </message>
 </context>
 <context>
     <name>MePage</name>
@@ -380,42 +505,6 @@
     <message>
         <source>PIN or passphrase, vault code, when it locks</source>
         <translation>PIN o frase de contraseña, código de la bóveda, cuándo se bloquea</translation>
-    </message>
-    <message>
-        <source>How it looks</source>
-        <translation>Apariencia</translation>
-    </message>
-    <message>
-        <source>Dark</source>
-        <translation>Oscuro</translation>
-    </message>
-    <message>
-        <source>Text size: %1 %</source>
-        <translation>Tamaño del texto: %1 %</translation>
-    </message>
-    <message>
-        <source>Smaller</source>
-        <translation>Menor</translation>
-    </message>
-    <message>
-        <source>Larger</source>
-        <translation>Mayor</translation>
-    </message>
-    <message>
-        <source>Left hand</source>
-        <translation>Mano izquierda</translation>
-    </message>
-    <message>
-        <source>What you tap moves to the left.</source>
-        <translation>Lo que tocas pasa a la izquierda.</translation>
-    </message>
-    <message>
-        <source>No motion</source>
-        <translation>Sin movimiento</translation>
-    </message>
-    <message>
-        <source>Language</source>
-        <translation>Idioma</translation>
     </message>
     <message>
         <source>Leave the demo</source>
@@ -505,6 +594,37 @@
     </message>
 </context>
 <context>
+    <name>NamePage</name>
+    <message>
+        <source>This phone signs</source>
+        <translation>Este teléfono firma</translation>
+    </message>
+    <message>
+        <source>Who are you?</source>
+        <translation>¿Quién es usted?</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>This vault holds a preceptor&apos;s signing key and no student&apos;s record.</source>
+        <translation>Esta bóveda guarda la clave de firma de un preceptor y ningún registro de estudiante.</translation>
+    </message>
+    <message>
+        <source>Your name, as it stands under what you sign</source>
+        <translation>Su nombre, como aparece bajo lo que firma</translation>
+    </message>
+    <message>
+        <source>Your credential, such as CST or RN</source>
+        <translation>Su credencial, como CST o RN</translation>
+    </message>
+    <message>
+        <source>That is me</source>
+        <translation>Soy yo</translation>
+    </message>
+</context>
+<context>
     <name>NewSheetPage</name>
     <message>
         <source>New case sheet</source>
@@ -531,16 +651,8 @@
         <translation>Quitar %1</translation>
     </message>
     <message>
-        <source>Procedure, or how you say it: lap chole</source>
-        <translation>Procedimiento, o como lo dices: lap chole</translation>
-    </message>
-    <message>
         <source>Search for a procedure</source>
         <translation>Buscar un procedimiento</translation>
-    </message>
-    <message>
-        <source>Yours, latest and most frequent first</source>
-        <translation>Los tuyos, primero los recientes y frecuentes</translation>
     </message>
     <message>
         <source>Write it as &quot;%1&quot;</source>
@@ -557,10 +669,6 @@
     <message>
         <source>One pathology</source>
         <translation>Una sola patología</translation>
-    </message>
-    <message>
-        <source>Biopsy then excision of the same tumor, or scope turned open: it counts as one case.</source>
-        <translation>Biopsia y luego escisión del mismo tumor, o endoscopia convertida en abierta: cuenta como un caso.</translation>
     </message>
     <message>
         <source>Surgeon</source>
@@ -618,6 +726,26 @@
         <source>Save for later</source>
         <translation>Guardar para después</translation>
     </message>
+    <message>
+        <source>Procedure, or how you say it</source>
+        <translation>Procedimiento, o como lo llamas</translation>
+    </message>
+    <message>
+        <source>lap chole</source>
+        <translation>lap chole</translation>
+    </message>
+    <message>
+        <source>Favorites, then your latest and most frequent</source>
+        <translation>Favoritos; luego los últimos y los más frecuentes</translation>
+    </message>
+    <message>
+        <source>Favorite: %1</source>
+        <translation>Favorito: %1</translation>
+    </message>
+    <message>
+        <source>Biopsy then excision of the same tumor, or scope turned open: both are one case.</source>
+        <translation>Biopsia y luego escisión del mismo tumor, o endoscopia convertida en abierta: son un solo caso.</translation>
+    </message>
 </context>
 <context>
     <name>OwnPhonePage</name>
@@ -665,6 +793,45 @@
         <source>I signed on my phone</source>
         <translation>Firmé en mi teléfono</translation>
     </message>
+    <message>
+        <source>Send this to your phone</source>
+        <translation>Envíe esto a su teléfono</translation>
+    </message>
+    <message>
+        <source>This sheet has too much text for one code. Send the request as a file: it works the same.</source>
+        <translation>Esta hoja tiene demasiado texto para un solo código. Envíe la solicitud como archivo: sirve igual.</translation>
+    </message>
+    <message>
+        <source>Saved as %1</source>
+        <translation>Guardado como %1</translation>
+    </message>
+    <message>
+        <source>Scan again</source>
+        <translation>Escanear otra vez</translation>
+    </message>
+</context>
+<context>
+    <name>OwnSigningPage</name>
+    <message>
+        <source>Sign</source>
+        <translation>Firmar</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>for %1</source>
+        <translation>para %1</translation>
+    </message>
+    <message>
+        <source>The PIN or passphrase of this phone</source>
+        <translation>El PIN o la frase de contraseña de este teléfono</translation>
+    </message>
+    <message>
+        <source>Signing</source>
+        <translation>Firmando</translation>
+    </message>
 </context>
 <context>
     <name>ParcelsPage</name>
@@ -689,16 +856,16 @@
         <translation>Recibido</translation>
     </message>
     <message>
-        <source>Saved as %1. It counts as sent once your instructor has it: their answer comes back in a parcel.</source>
-        <translation>Guardado como %1. Cuenta como enviado cuando lo tenga tu docente: su respuesta vuelve en un paquete.</translation>
-    </message>
-    <message>
         <source>Send to my instructor</source>
         <translation>Enviar a mi docente</translation>
     </message>
     <message>
         <source>Take in what came from my instructor</source>
         <translation>Recibir lo que envió mi docente</translation>
+    </message>
+    <message>
+        <source>Saved as %1. Once your instructor has it, their answer comes back in a parcel.</source>
+        <translation>Guardado como %1. Cuando tu docente lo tenga, su respuesta vuelve en un paquete.</translation>
     </message>
 </context>
 <context>
@@ -746,10 +913,6 @@
     <message>
         <source>Mark and sign on my own phone</source>
         <translation>Marcar y firmar en mi propio teléfono</translation>
-    </message>
-    <message>
-        <source>The strongest way, when an instructor knows your phone.</source>
-        <translation>La forma más segura, si un docente conoce su teléfono.</translation>
     </message>
     <message>
         <source>I am not signing this</source>
@@ -859,6 +1022,41 @@
         <source>Open my phone</source>
         <translation>Abrir mi teléfono</translation>
     </message>
+    <message>
+        <source>Nobody vouches for this preceptor&apos;s phone yet. The sheet shows as signed once an instructor has vouched for its key and their answer is on this phone.</source>
+        <translation>Nadie avala todavía el teléfono de este preceptor. La hoja aparece firmada cuando un docente haya avalado su clave y su respuesta esté en este teléfono.</translation>
+    </message>
+</context>
+<context>
+    <name>ScanSheetPage</name>
+    <message>
+        <source>Scan the sheet&apos;s code</source>
+        <translation>Escanee el código de la hoja</translation>
+    </message>
+    <message>
+        <source>Open the sheet&apos;s code</source>
+        <translation>Abra el código de la hoja</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>On the student&apos;s phone, after &quot;Was this performed?&quot;: Mark and sign on my own phone. It shows a code, and can send it as a file.</source>
+        <translation>En el teléfono del estudiante, tras “¿Esto es lo que se realizó?”: Marcar y firmar en mi propio teléfono. Muestra un código y también puede enviarlo como archivo.</translation>
+    </message>
+    <message>
+        <source>What the camera sees</source>
+        <translation>Lo que ve la cámara</translation>
+    </message>
+    <message>
+        <source>Scan again</source>
+        <translation>Escanear otra vez</translation>
+    </message>
+    <message>
+        <source>A picture or file of the code</source>
+        <translation>Una imagen o un archivo del código</translation>
+    </message>
 </context>
 <context>
     <name>ShareDialogs</name>
@@ -876,10 +1074,6 @@
     <message>
         <source>Case sheets</source>
         <translation>Hojas de caso</translation>
-    </message>
-    <message>
-        <source>Procedure, surgeon, site or room</source>
-        <translation>Procedimiento, cirujano, sede o sala</translation>
     </message>
     <message>
         <source>State</source>
@@ -919,6 +1113,10 @@
             <numerusform>Entregar el teléfono por %n hoja</numerusform>
             <numerusform>Entregar el teléfono por %n hojas</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Search procedure, surgeon, site or room</source>
+        <translation>Buscar procedimiento, cirujano, sede o sala</translation>
     </message>
 </context>
 <context>
@@ -968,16 +1166,8 @@
         <translation>Cancelado antes de la incisión</translation>
     </message>
     <message>
-        <source>Take this sheet back</source>
-        <translation>Retirar esta hoja</translation>
-    </message>
-    <message>
         <source>Why? The sheet stays visible with your reason and does not count. Once it is initialed, your instructor decides.</source>
         <translation>¿Por qué? La hoja sigue visible con tu motivo y no cuenta. Si ya tiene iniciales, decide tu docente.</translation>
-    </message>
-    <message>
-        <source>Take it back</source>
-        <translation>Retirar</translation>
     </message>
     <message>
         <source>What happened</source>
@@ -990,6 +1180,14 @@
     <message>
         <source>Give the phone to a second preceptor</source>
         <translation>Entregar el teléfono a un segundo preceptor</translation>
+    </message>
+    <message>
+        <source>Withdraw this sheet</source>
+        <translation>Retirar esta hoja</translation>
+    </message>
+    <message>
+        <source>Withdraw it</source>
+        <translation>Retirarla</translation>
     </message>
 </context>
 <context>
@@ -1025,6 +1223,110 @@
     <message>
         <source>Ready for the preceptor</source>
         <translation>Lista para el preceptor</translation>
+    </message>
+</context>
+<context>
+    <name>SignedListPage</name>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Signed on this phone</source>
+        <translation>Firmado en este teléfono</translation>
+    </message>
+    <message>
+        <source>Nothing yet. What you sign is listed here.</source>
+        <translation>Todavía nada. Aquí aparece lo que firme.</translation>
+    </message>
+    <message>
+        <source>Your instructor can show you the same list. Tell them when it has a sheet that is not here. Tap a sheet to show its code again.</source>
+        <translation>Un docente puede mostrarle la misma lista. Avísele si en ella hay una hoja que no está aquí. Toque una hoja para mostrar otra vez su código.</translation>
+    </message>
+</context>
+<context>
+    <name>SigningHomePage</name>
+    <message>
+        <source>This phone signs</source>
+        <translation>Este teléfono firma</translation>
+    </message>
+    <message>
+        <source>Scan the code on a student&apos;s phone, mark what you saw, sign here, and show the answer to that phone. Neither needs a network.</source>
+        <translation>Escanee el código del teléfono de un estudiante, marque lo que vio, firme aquí y muestre la respuesta a ese teléfono. Ninguno necesita red.</translation>
+    </message>
+    <message>
+        <source>Signed on this phone</source>
+        <translation>Firmado en este teléfono</translation>
+    </message>
+    <message>
+        <source>Nothing yet</source>
+        <translation>Todavía nada</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s)</source>
+        <translation>
+            <numerusform>%n hoja</numerusform>
+            <numerusform>%n hojas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Your signing key</source>
+        <translation>Su clave de firma</translation>
+    </message>
+    <message>
+        <source>For an instructor to vouch for</source>
+        <translation>Para que un docente la avale</translation>
+    </message>
+    <message>
+        <source>Your name and credential</source>
+        <translation>Su nombre y credencial</translation>
+    </message>
+    <message>
+        <source>This phone</source>
+        <translation>Este teléfono</translation>
+    </message>
+    <message>
+        <source>PIN or passphrase, vault code, when it locks, how it looks</source>
+        <translation>PIN o frase de contraseña, código de la bóveda, cuándo se bloquea, apariencia</translation>
+    </message>
+    <message>
+        <source>Use the phone after degowning and hand washing, never at the field. Counts, sterile technique and what a student may do follow your facility&apos;s policy.</source>
+        <translation>Use el teléfono después de quitarse la bata y lavarse las manos, nunca junto al campo estéril. Los conteos, la técnica estéril y lo que puede hacer un estudiante siguen las normas de su centro.</translation>
+    </message>
+    <message>
+        <source>Scan a student&apos;s code</source>
+        <translation>Escanear el código de un estudiante</translation>
+    </message>
+    <message>
+        <source>Lock now</source>
+        <translation>Bloquear ahora</translation>
+    </message>
+</context>
+<context>
+    <name>SigningKeyPage</name>
+    <message>
+        <source>Your signing key</source>
+        <translation>Su clave de firma</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Show it to an instructor of the program, in person. What you sign counts once they vouch for this key. It is no secret.</source>
+        <translation>Muéstrela en persona a un docente del programa. Lo que firma cuenta cuando un docente avala esta clave. No es un secreto.</translation>
+    </message>
+    <message>
+        <source>Code of your signing key</source>
+        <translation>Código de su clave de firma</translation>
+    </message>
+    <message>
+        <source>Save it as a text file</source>
+        <translation>Guardarla como archivo de texto</translation>
+    </message>
+    <message>
+        <source>Saved as %1</source>
+        <translation>Guardado como %1</translation>
     </message>
 </context>
 <context>
@@ -1101,10 +1403,6 @@
         <translation>No tengo tarjeta de firma: crear una ahora</translation>
     </message>
     <message>
-        <source>It counts once an instructor vouches for it.</source>
-        <translation>Cuenta cuando un docente la avale.</translation>
-    </message>
-    <message>
         <source>Your name</source>
         <translation>Su nombre</translation>
     </message>
@@ -1119,10 +1417,6 @@
     <message>
         <source>Draw my signature</source>
         <translation>Dibujar mi firma</translation>
-    </message>
-    <message>
-        <source>The weakest way: it counts only once an instructor has asked you about it.</source>
-        <translation>La forma menos segura: solo cuenta cuando un docente le haya preguntado por ella.</translation>
     </message>
     <message>
         <source>Demo: hold one of these cards before the camera</source>
@@ -1142,6 +1436,88 @@
     <message>
         <source>A card that this phone&apos;s list does not have</source>
         <translation>Una tarjeta que no está en la lista de este teléfono</translation>
+    </message>
+    <message>
+        <source>Scan again</source>
+        <translation>Escanear otra vez</translation>
+    </message>
+</context>
+<context>
+    <name>SigningStartPage</name>
+    <message>
+        <source>For preceptors</source>
+        <translation>Para preceptores</translation>
+    </message>
+    <message>
+        <source>Sign on this phone</source>
+        <translation>Firmar en este teléfono</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>This phone gets a signing key of its own. Then you scan the code on a student&apos;s phone, mark the sheet here and sign it. It keeps what you signed and nothing else.</source>
+        <translation>Este teléfono recibe su propia clave de firma. Después usted escanea el código del teléfono de un estudiante, marca la hoja aquí y la firma. Guarda lo que firmó y nada más.</translation>
+    </message>
+    <message>
+        <source>Your name, as it stands under what you sign</source>
+        <translation>Su nombre, como aparece bajo lo que firma</translation>
+    </message>
+    <message>
+        <source>Your credential, such as CST or RN</source>
+        <translation>Su credencial, como CST o RN</translation>
+    </message>
+    <message>
+        <source>Open with a PIN</source>
+        <translation>Abrir con un PIN</translation>
+    </message>
+    <message>
+        <source>Quicker and weaker than a passphrase: whoever copies this phone&apos;s storage can try PINs.</source>
+        <translation>Más rápido y menos seguro que una frase de contraseña: quien copie la memoria de este teléfono puede probar PIN tras PIN.</translation>
+    </message>
+    <message>
+        <source>PIN, 6 to 12 digits</source>
+        <translation>PIN, de 6 a 12 dígitos</translation>
+    </message>
+    <message>
+        <source>Passphrase, at least 8 characters; four odd words are good</source>
+        <translation>Frase de contraseña, al menos 8 caracteres; van bien cuatro palabras poco comunes</translation>
+    </message>
+    <message>
+        <source>The same again</source>
+        <translation>Lo mismo otra vez</translation>
+    </message>
+    <message>
+        <source>Making your key</source>
+        <translation>Creando su clave</translation>
+    </message>
+    <message>
+        <source>Make my signing key</source>
+        <translation>Crear mi clave de firma</translation>
+    </message>
+</context>
+<context>
+    <name>SigningStartedPage</name>
+    <message>
+        <source>Your signing key is made</source>
+        <translation>Su clave de firma está creada</translation>
+    </message>
+    <message>
+        <source>Write down your vault code</source>
+        <translation>Anote el código de la bóveda</translation>
+    </message>
+    <message>
+        <source>Shown only now. It opens this phone&apos;s vault when you have forgotten your PIN or passphrase: keep it on paper, not on this phone.</source>
+        <translation>Solo se muestra ahora. Abre la bóveda de este teléfono si olvidó su PIN o frase de contraseña: guárdelo en papel, no en este teléfono.</translation>
+    </message>
+    <message>
+        <source>Next you see your signing key: show it to an instructor, who vouches for it.</source>
+        <translation>A continuación verá su clave de firma: muéstrela a un docente, que la avala.</translation>
+    </message>
+    <message>
+        <source>The code is on paper, go on</source>
+        <translation>El código está en papel, seguir</translation>
     </message>
 </context>
 <context>
@@ -1308,6 +1684,10 @@
         <source>Look around in the demo</source>
         <translation>Explorar la demo</translation>
     </message>
+    <message>
+        <source>I am a preceptor: sign on this phone</source>
+        <translation>Soy preceptor: firmar en este teléfono</translation>
+    </message>
 </context>
 <context>
     <name>Words</name>
@@ -1440,10 +1820,6 @@
         <translation>Endoscopia diagnóstica</translation>
     </message>
     <message>
-        <source>Labor and delivery</source>
-        <translation>Parto vaginal</translation>
-    </message>
-    <message>
         <source>not signed yet</source>
         <translation>aún sin firmar</translation>
     </message>
@@ -1462,10 +1838,6 @@
     <message>
         <source>changed by your instructor</source>
         <translation>cambiada por tu docente</translation>
-    </message>
-    <message>
-        <source>taken back</source>
-        <translation>retirada</translation>
     </message>
     <message>
         <source>void</source>
@@ -1547,6 +1919,54 @@
         <source>Not every first-scrub skill is Yes and no second-scrub skill is, so it is an observation.</source>
         <translation>No todas las habilidades de primera instrumentación tienen Sí y ninguna de segunda instrumentación lo tiene, así que es una observación.</translation>
     </message>
+    <message>
+        <source>checking supplies and equipment</source>
+        <translation>revisión de insumos y equipo</translation>
+    </message>
+    <message>
+        <source>setting up the sterile field</source>
+        <translation>preparación del campo estéril</translation>
+    </message>
+    <message>
+        <source>initial and closing counts</source>
+        <translation>conteos inicial y de cierre</translation>
+    </message>
+    <message>
+        <source>passing instruments</source>
+        <translation>paso de instrumentos</translation>
+    </message>
+    <message>
+        <source>sterile technique</source>
+        <translation>técnica estéril</translation>
+    </message>
+    <message>
+        <source>sponging the wound</source>
+        <translation>secado de la herida</translation>
+    </message>
+    <message>
+        <source>suctioning</source>
+        <translation>aspiración</translation>
+    </message>
+    <message>
+        <source>cutting suture</source>
+        <translation>corte de sutura</translation>
+    </message>
+    <message>
+        <source>holding retractors</source>
+        <translation>sujeción de separadores</translation>
+    </message>
+    <message>
+        <source>handling the camera</source>
+        <translation>manejo de la cámara</translation>
+    </message>
+    <message>
+        <source>Vaginal delivery</source>
+        <translation>Parto vaginal</translation>
+    </message>
+    <message>
+        <source>withdrawn</source>
+        <translation>retirada</translation>
+    </message>
 </context>
 <context>
     <name>peelpack::camera::DeviceCamera</name>
@@ -1572,6 +1992,94 @@
 </context>
 <context>
     <name>peelpack::preceptor::HandOver</name>
+    <message>
+        <source>What counts here: %1.</source>
+        <translation>Lo que cuenta aquí: %1.</translation>
+    </message>
+    <message>
+        <source>Only once an instructor has confirmed it with you: %1.</source>
+        <translation>Solo cuando un docente lo haya confirmado con usted: %1.</translation>
+    </message>
+    <message>
+        <source>This card belongs to another program.</source>
+        <translation>Esta tarjeta es de otro programa.</translation>
+    </message>
+    <message>
+        <source>Choose your name first.</source>
+        <translation>Elija primero su nombre.</translation>
+    </message>
+    <message>
+        <source>Whose card is it? Your name is missing.</source>
+        <translation>¿De quién es la tarjeta? Falta su nombre.</translation>
+    </message>
+    <message>
+        <source>Write your name first.</source>
+        <translation>Escriba primero su nombre.</translation>
+    </message>
+    <message>
+        <source>Draw your signature first.</source>
+        <translation>Dibuje primero su firma.</translation>
+    </message>
+    <message>
+        <source>Say why you do not sign; the student sees it.</source>
+        <translation>Diga por qué no firma; el estudiante lo ve.</translation>
+    </message>
+    <message>
+        <source>Your name is missing: this phone&apos;s list does not have this card.</source>
+        <translation>Falta su nombre: esta tarjeta no está en la lista de este teléfono.</translation>
+    </message>
+    <message>
+        <source>Does not count here: %1.</source>
+        <translation>Aquí no cuenta: %1.</translation>
+    </message>
+    <message>
+        <source>Does not count here, by your program&apos;s rules.</source>
+        <translation>Aquí no cuenta, según las reglas del programa.</translation>
+    </message>
+    <message>
+        <source>The strongest way, when an instructor knows your phone.</source>
+        <translation>La forma más segura, si un docente conoce su teléfono.</translation>
+    </message>
+    <message>
+        <source>It counts once an instructor vouches for it.</source>
+        <translation>Cuenta cuando un docente la avale.</translation>
+    </message>
+    <message>
+        <source>The weakest way: it counts only once an instructor has asked you about it.</source>
+        <translation>La forma menos segura: solo cuenta cuando un docente le haya preguntado por ella.</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::preceptor::OwnSheet</name>
+    <message>
+        <source>You signed this sheet on %1. Signing it again adds to it: mark only what you did not mark then.</source>
+        <translation>Firmó esta hoja el %1. Firmarla otra vez la completa: marque solo lo que no marcó entonces.</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::preceptor::SigningPhone</name>
+    <message>
+        <source>Signed %1: canceled before incision</source>
+        <translation>Firmada el %1: cancelada antes de la incisión</translation>
+    </message>
+    <message>
+        <source>Signed %1, %2</source>
+        <translation>Firmada el %1, %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n skill(s) marked</source>
+        <translation>
+            <numerusform>%n habilidad marcada</numerusform>
+            <numerusform>%n habilidades marcadas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Write your name as it stands under what you sign.</source>
+        <translation>Escriba su nombre como aparece bajo lo que firma.</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::preceptor::Sitting</name>
     <message>
         <source>against the preference card</source>
         <translation>según la tarjeta de preferencias</translation>
@@ -1631,42 +2139,6 @@
     <message>
         <source>Feedback: %1</source>
         <translation>Comentarios: %1</translation>
-    </message>
-    <message>
-        <source>What counts here: %1.</source>
-        <translation>Lo que cuenta aquí: %1.</translation>
-    </message>
-    <message>
-        <source>Only once an instructor has confirmed it with you: %1.</source>
-        <translation>Solo cuando un docente lo haya confirmado con usted: %1.</translation>
-    </message>
-    <message>
-        <source>This card belongs to another program.</source>
-        <translation>Esta tarjeta es de otro programa.</translation>
-    </message>
-    <message>
-        <source>Choose your name first.</source>
-        <translation>Elija primero su nombre.</translation>
-    </message>
-    <message>
-        <source>Whose card is it? Your name is missing.</source>
-        <translation>¿De quién es la tarjeta? Falta su nombre.</translation>
-    </message>
-    <message>
-        <source>Write your name first.</source>
-        <translation>Escriba primero su nombre.</translation>
-    </message>
-    <message>
-        <source>Draw your signature first.</source>
-        <translation>Dibuje primero su firma.</translation>
-    </message>
-    <message>
-        <source>Say why you do not sign; the student sees it.</source>
-        <translation>Diga por qué no firma; el estudiante lo ve.</translation>
-    </message>
-    <message>
-        <source>Your name is missing: this phone&apos;s list does not have this card.</source>
-        <translation>Falta su nombre: esta tarjeta no está en la lista de este teléfono.</translation>
     </message>
 </context>
 <context>
@@ -1740,6 +2212,24 @@
     <message>
         <source>The demo has no vault code.</source>
         <translation>La demo no tiene código de la bóveda.</translation>
+    </message>
+    <message>
+        <source>That the hand-over ended could not be recorded, and it goes on: %1</source>
+        <translation>No se pudo registrar el fin de la entrega, y sigue abierta: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>The hand-over ended after %n minute(s) without a touch. What was marked and not signed is gone.</source>
+        <translation>
+            <numerusform>La entrega terminó tras %n minuto sin tocar el teléfono. Lo marcado sin firmar se perdió.</numerusform>
+            <numerusform>La entrega terminó tras %n minutos sin tocar el teléfono. Lo marcado sin firmar se perdió.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::shell::StartingToSign</name>
+    <message>
+        <source>Write your name as it stands under what you sign.</source>
+        <translation>Escriba su nombre como aparece bajo lo que firma.</translation>
     </message>
 </context>
 <context>
@@ -1879,34 +2369,32 @@
         <source>Two preceptors differ; No stands until your instructor rules.</source>
         <translation>Dos preceptores difieren; vale No hasta que decida tu docente.</translation>
     </message>
-    <message numerus="yes">
-        <source>%n counted as second scrub</source>
-        <translation>
-            <numerusform>%n cuenta como segunda instrumentación</numerusform>
-            <numerusform>%n cuentan como segunda instrumentación</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n counted as first scrub</source>
-        <translation>
-            <numerusform>%n cuenta como primera instrumentación</numerusform>
-            <numerusform>%n cuentan como primera instrumentación</numerusform>
-        </translation>
-    </message>
     <message>
         <source>Helps most</source>
         <translation>Ayuda más</translation>
-    </message>
-    <message>
-        <source>Counts under %1: %2.</source>
-        <translation>Cuenta en %1: %2.</translation>
     </message>
     <message>
         <source>Say why the mark should be Yes; your instructor reads it.</source>
         <translation>Di por qué la marca debe ser Sí; tu docente lo lee.</translation>
     </message>
     <message>
-        <source>Say why you take the sheet back; it stays visible with your reason.</source>
+        <source>Counted so far, second scrub: %1</source>
+        <translation>Contados hasta ahora, segunda instrumentación: %1</translation>
+    </message>
+    <message>
+        <source>Counted so far, first scrub: %1</source>
+        <translation>Contados hasta ahora, primera instrumentación: %1</translation>
+    </message>
+    <message>
+        <source>A C-section is obstetrics and gynecology.</source>
+        <translation>Una cesárea es de ginecología y obstetricia.</translation>
+    </message>
+    <message>
+        <source>Filed under %1. Counts toward: %2.</source>
+        <translation>Clasificada en %1. Suma para: %2.</translation>
+    </message>
+    <message>
+        <source>Say why you withdraw the sheet; it stays visible with your reason.</source>
         <translation>Di por qué retiras la hoja; sigue visible con tu motivo.</translation>
     </message>
 </context>

@@ -1,25 +1,10 @@
 import QtQuick
-import QtQuick.Shapes
 import Peelpack.Parts
 
-// A drawn sign: an arrow to the right, or a tick. Never a character of a font.
-Shape {
-    id: sign
-
+// An arrow to the right, or a tick.
+DrawnSign {
     property bool tick: false
-    property color color: Look.colors.drape
 
-    implicitWidth: 18
-    implicitHeight: 18
-    ShapePath {
-        strokeColor: sign.color
-        strokeWidth: 2.4
-        fillColor: "transparent"
-        capStyle: ShapePath.RoundCap
-        joinStyle: ShapePath.RoundJoin
-        startX: sign.tick ? 3 : 6
-        startY: sign.tick ? 10 : 3
-        PathLine { x: sign.tick ? 7 : 12; y: sign.tick ? 14 : 9 }
-        PathLine { x: sign.tick ? 15 : 6; y: sign.tick ? 4 : 15 }
-    }
+    color: Look.colors.drape
+    sign: tick ? DrawnSign.Tick : DrawnSign.Arrow
 }

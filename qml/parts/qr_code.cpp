@@ -4,11 +4,24 @@
 #include <qrcodegen/qrcodegen.hpp>
 
 #include <algorithm>
+#include <optional>
 
 namespace peelpack::parts {
 namespace {
 
-constexpr int quietZone = 4; // modules, ISO/IEC 18004
+constexpr int quietZone = 4;       // modules, ISO/IEC 18004
+constexpr int largestVersion = 30; // 137 modules a side: on the narrowest screen a module still has 2 pixels
+
+/// Empty when there are too many bytes for this correction.
+std::optional<qrcodegen::QrCode> codeOf(const std::vector<std::uint8_t>& data, qrcodegen::QrCode::Ecc correction)
+{
+    try {
+        return qrcodegen::QrCode::encodeSegments({qrcodegen::QrSegment::makeBytes(data)}, correction,
+                                                 qrcodegen::QrCode::MIN_VERSION, largestVersion);
+    } catch (const qrcodegen::data_too_long&) {
+        return std::nullopt;
+    }
+}
 
 } // namespace
 
@@ -27,17 +40,16 @@ void QrCode::setBytes(const QByteArray& bytes)
     m_side = 0;
     m_modules.clear();
     if (!bytes.isEmpty()) {
-        try {
-            const std::vector<std::uint8_t> data(bytes.begin(), bytes.end());
-            const qrcodegen::QrCode code = qrcodegen::QrCode::encodeBinary(data, qrcodegen::QrCode::Ecc::MEDIUM);
-            m_side = code.getSize();
-            for (int y = 0; y < m_side; ++y) {
-                for (int x = 0; x < m_side; ++x) {
-                    m_modules.push_back(code.getModule(x, y));
-                }
+        const std::vector<std::uint8_t> data(bytes.begin(), bytes.end());
+        std::optional<qrcodegen::QrCode> code = codeOf(data, qrcodegen::QrCode::Ecc::MEDIUM);
+        if (!code) {
+            code = codeOf(data, qrcodegen::QrCode::Ecc::LOW);
+        }
+        m_side = code ? code->getSize() : 0;
+        for (int y = 0; y < m_side; ++y) {
+            for (int x = 0; x < m_side; ++x) {
+                m_modules.push_back(code->getModule(x, y));
             }
-        } catch (const qrcodegen::data_too_long&) {
-            m_side = 0;
         }
     }
     Q_EMIT changed();

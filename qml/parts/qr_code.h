@@ -18,7 +18,7 @@ public:
 
     [[nodiscard]] const QByteArray& bytes() const { return m_bytes; }
     void setBytes(const QByteArray& bytes);
-    /// False when there are more bytes than a QR code holds.
+    /// False when there are more bytes than a QR code holds that a camera still reads from a small screen (version 30).
     [[nodiscard]] bool fits() const { return m_side > 0 || m_bytes.isEmpty(); }
     void paint(QPainter* painter) override;
 

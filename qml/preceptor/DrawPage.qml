@@ -16,7 +16,7 @@ PageFrame {
 
     NoteBox {
         grave: true
-        text: qsTr("Nobody can tell later who drew it. It counts only once an instructor has asked you about it.")
+        text: qsTr("Nobody can tell later who drew it.") + " " + page.handOver.drawnWord
     }
     NoteBox {
         text: page.handOver.error

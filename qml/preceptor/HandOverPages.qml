@@ -14,6 +14,7 @@ FocusScope {
     required property var demoCards
     required property var demoCard ///< function: index -> bytes of a card
     required property string error
+    required property string notice
     required property bool busy
     signal takeBack(string secret)
     signal clearError
@@ -46,17 +47,18 @@ FocusScope {
     Component {
         id: performedPage
         PerformedPage {
-            handOver: pages.handOver
+            sitting: pages.handOver
+            notice: pages.notice
             onGiveBack: pages.returning = true
         }
     }
     Component {
         id: markingPage
-        MarkingPage { handOver: pages.handOver }
+        MarkingPage { sitting: pages.handOver }
     }
     Component {
         id: readBackPage
-        ReadBackPage { handOver: pages.handOver }
+        ReadBackPage { sitting: pages.handOver }
     }
     Component {
         id: signingPage

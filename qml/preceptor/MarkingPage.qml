@@ -7,23 +7,23 @@ import Peelpack.Preceptor
 PageFrame {
     id: page
 
-    required property HandOver handOver
+    required property Sitting sitting
 
-    kicker: qsTr("You are marking the sheet of %1").arg(handOver.student)
-    title: handOver.title
+    kicker: qsTr("You are marking the sheet of %1").arg(sitting.student)
+    title: sitting.title
     backText: qsTr("Back")
-    onBack: handOver.back()
+    onBack: sitting.back()
 
-    property bool withFeedback: handOver.feedback.length > 0
+    property bool withFeedback: sitting.feedback.length > 0
 
     ActionButton {
         objectName: "allYesButton"
         Layout.fillWidth: true
         text: qsTr("All five first-scrub skills: Yes")
-        onClicked: page.handOver.markFirstScrubYes()
+        onClicked: page.sitting.markFirstScrubYes()
     }
     Repeater {
-        model: page.handOver.marks
+        model: page.sitting.marks
         Pile {
             id: line
             required property markingRow row
@@ -61,7 +61,7 @@ PageFrame {
                     objectName: "mark-" + line.row.skill
                     skill: line.row.label
                     mark: line.row.mark
-                    onChosen: mark => page.handOver.mark(line.row.skill, mark)
+                    onChosen: mark => page.sitting.mark(line.row.skill, mark)
                 }
             }
             Pile {
@@ -72,12 +72,12 @@ PageFrame {
                     label: line.row.firstScrub ? qsTr("Why N/A? Not called for on this case, because") : qsTr("Why N/A? You may leave it out")
                     text: line.row.reason
                     most: 200
-                    onEdited: text => page.handOver.reason(line.row.skill, text)
+                    onEdited: text => page.sitting.reason(line.row.skill, text)
                 }
                 Suggestions {
                     choices: !line.row.asksWhy ? [] : line.row.skill === 2 ? [qsTr("Policy calls for no counts here"), qsTr("No countable items were used")]
                                                     : [qsTr("Not part of this procedure"), qsTr("Done before the student came")]
-                    onPicked: words => page.handOver.reason(line.row.skill, words)
+                    onPicked: words => page.sitting.reason(line.row.skill, words)
                 }
             }
         }
@@ -97,14 +97,13 @@ PageFrame {
     EntryField {
         objectName: "feedbackField"
         visible: page.withFeedback
-        label: qsTr("Feedback for the student")
-        hint: qsTr("What went well, what to do next time")
+        label: qsTr("Feedback for the student: what went well, what to do next time")
         most: 500
-        text: page.handOver.feedback
-        onEdited: text => page.handOver.feedback = text
+        text: page.sitting.feedback
+        onEdited: text => page.sitting.feedback = text
     }
     NoteBox {
-        text: page.handOver.feedbackWarning
+        text: page.sitting.feedbackWarning
         grave: true
     }
 
@@ -112,8 +111,8 @@ PageFrame {
         Words {
             Layout.fillWidth: true
             visible: text.length > 0
-            text: page.handOver.missing.length > 0 ? page.handOver.missing
-                                                   : (page.handOver.open > 0 ? qsTr("%n skill(s) not marked: they stay open.", "", page.handOver.open) : "")
+            text: page.sitting.missing.length > 0 ? page.sitting.missing
+                                                   : (page.sitting.open > 0 ? qsTr("%n skill(s) not marked: they stay open.", "", page.sitting.open) : "")
             font.pixelSize: Look.secondarySize
             color: Look.colors.quietInk
         },
@@ -121,9 +120,9 @@ PageFrame {
             objectName: "readBackButton"
             Layout.fillWidth: true
             main: true
-            enabled: page.handOver.missing.length === 0
-            text: page.handOver.place + 1 < page.handOver.total ? qsTr("On to the next sheet") : qsTr("Read back what I sign")
-            onClicked: page.handOver.next()
+            enabled: page.sitting.missing.length === 0
+            text: page.sitting.place + 1 < page.sitting.total ? qsTr("On to the next sheet") : qsTr("Read back what I sign")
+            onClicked: page.sitting.next()
         }
     ]
 }

@@ -14,7 +14,7 @@ PageFrame {
     property bool answering: false
 
     kicker: handOver.total > 1 ? qsTr("Sheet %1 of %2").arg(handOver.place + 1).arg(handOver.total) : handOver.title
-    title: answering ? qsTr("Scan the answer") : qsTr("Scan this with your phone")
+    title: answering ? qsTr("Scan the answer") : (code.fits ? qsTr("Scan this with your phone") : qsTr("Send this to your phone"))
     backText: qsTr("Back")
     onBack: {
         if (answering)
@@ -28,11 +28,17 @@ PageFrame {
         grave: true
     }
     QrCode {
-        visible: !page.answering
+        id: code
+        visible: !page.answering && fits
         implicitHeight: Math.min(420, page.width - 2 * Look.margin)
         bytes: page.handOver.request
         Accessible.role: Accessible.Graphic
         Accessible.name: qsTr("Code of the sheet to be signed")
+    }
+    NoteBox {
+        visible: !page.answering && !code.fits
+        grave: true
+        text: qsTr("This sheet has too much text for one code. Send the request as a file: it works the same.")
     }
     Words {
         Layout.fillWidth: true
@@ -58,6 +64,13 @@ PageFrame {
             text: scanner.problem
             grave: true
         }
+        ActionButton {
+            objectName: "scanAgain"
+            Layout.fillWidth: true
+            visible: page.camera.available && !scanner.scanning
+            text: qsTr("Scan again")
+            onClicked: scanner.scanning = Qt.binding(() => page.answering && page.camera.available)
+        }
         ChoiceRow {
             objectName: "answerFile"
             Layout.fillWidth: true
@@ -72,10 +85,19 @@ PageFrame {
         visible: !page.answering
         text: qsTr("Send the request as a file instead")
         opens: true
+        detail: saved.where
         onClicked: page.share.save("request.peelsign", page.handOver.request)
     }
     Connections {
+        id: saved
+        property string where
         target: page.share
+        function onSaved(where) {
+            saved.where = qsTr("Saved as %1").arg(where)
+        }
+        function onFailed(why) {
+            saved.where = why
+        }
         function onOpened(what, name, bytes) {
             if (what === "answer")
                 scanner.readFile(name, bytes)

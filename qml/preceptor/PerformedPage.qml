@@ -7,19 +7,33 @@ import Peelpack.Preceptor
 PageFrame {
     id: page
 
-    required property HandOver handOver
+    required property Sitting sitting
+    property string notice ///< something that happened before
+    /// Null on the preceptor's own phone.
+    readonly property HandOver handOver: sitting as HandOver
     signal giveBack
+    signal leave ///< back from the first sheet, on the preceptor's own phone
 
     property int correcting: -1
 
-    kicker: handOver.total > 1 ? qsTr("For %1 · sheet %2 of %3").arg(handOver.student).arg(handOver.place + 1).arg(handOver.total)
-                               : qsTr("For %1").arg(handOver.student)
+    kicker: sitting.total > 1 ? qsTr("For %1 · sheet %2 of %3").arg(sitting.student).arg(sitting.place + 1).arg(sitting.total)
+                               : qsTr("For %1").arg(sitting.student)
     title: qsTr("Was this performed?")
-    backText: handOver.place > 0 ? qsTr("Back") : ""
-    onBack: handOver.back()
+    backText: sitting.place > 0 || !handOver ? qsTr("Back") : ""
+    onBack: {
+        if (sitting.place > 0)
+            sitting.back()
+        else
+            leave()
+    }
+
+    NoteBox {
+        text: page.notice
+        grave: true
+    }
 
     Repeater {
-        model: page.handOver.procedures
+        model: page.sitting.procedures
         CardFrame {
             id: procedure
             required property int index
@@ -48,8 +62,8 @@ PageFrame {
                     Layout.fillWidth: true
                     text: qsTr("This was performed")
                     onClicked: {
-                        page.handOver.correct(procedure.index, correction.text)
-                        page.correcting = -1
+                        page.correcting = -1 // correcting makes this card anew: it comes last
+                        page.sitting.correct(procedure.index, correction.text)
                     }
                 }
             }
@@ -57,20 +71,20 @@ PageFrame {
     }
     Words {
         Layout.fillWidth: true
-        text: page.handOver.head
+        text: page.sitting.head
         color: Look.colors.quietInk
     }
     OnOffRow {
         Layout.fillWidth: true
         text: qsTr("Canceled before incision")
-        on: page.handOver.canceled
-        onTurned: on => page.handOver.canceled = on
+        on: page.sitting.canceled
+        onTurned: on => page.sitting.canceled = on
     }
     NoteBox {
-        text: page.handOver.policy
+        text: page.sitting.beforehand
     }
     NoteBox {
-        text: page.handOver.error
+        text: page.sitting.error
         grave: true
     }
     Words {
@@ -82,14 +96,16 @@ PageFrame {
     ChoiceRow {
         objectName: "ownPhoneButton"
         Layout.fillWidth: true
+        visible: page.handOver !== null
         text: qsTr("Mark and sign on my own phone")
-        detail: qsTr("The strongest way, when an instructor knows your phone.")
+        detail: page.handOver ? page.handOver.ownPhoneWord : ""
         opens: true
         onClicked: page.handOver.go(HandOver.OwnPhone)
     }
     ChoiceRow {
         objectName: "declineButton"
         Layout.fillWidth: true
+        visible: page.handOver !== null
         text: qsTr("I am not signing this")
         detail: qsTr("With a reason; the sheet stays open.")
         opens: true
@@ -98,8 +114,9 @@ PageFrame {
     ChoiceRow {
         objectName: "giveBackButton"
         Layout.fillWidth: true
+        visible: page.handOver !== null
         text: qsTr("Give the phone back")
-        detail: qsTr("Nothing is signed; %1 unlocks it.").arg(page.handOver.student)
+        detail: qsTr("Nothing is signed; %1 unlocks it.").arg(page.sitting.student)
         opens: true
         onClicked: page.giveBack()
     }
@@ -110,8 +127,8 @@ PageFrame {
             Layout.fillWidth: true
             main: true
             enabled: page.correcting < 0
-            text: page.handOver.canceled ? qsTr("Yes, and it was canceled") : qsTr("Yes, mark the skills")
-            onClicked: page.handOver.next()
+            text: page.sitting.canceled ? qsTr("Yes, and it was canceled") : qsTr("Yes, mark the skills")
+            onClicked: page.sitting.next()
         }
     ]
 }

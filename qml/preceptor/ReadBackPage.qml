@@ -7,17 +7,17 @@ import Peelpack.Preceptor
 PageFrame {
     id: page
 
-    required property HandOver handOver
+    required property Sitting sitting
 
     kicker: qsTr("Before you sign")
     title: qsTr("This is what you sign")
     backText: qsTr("Back")
-    onBack: handOver.back()
+    onBack: sitting.back()
 
     CardFrame {
         spacing: 8
         Repeater {
-            model: page.handOver.readBack
+            model: page.sitting.readBack
             Words {
                 required property string modelData
                 Layout.fillWidth: true
@@ -37,7 +37,7 @@ PageFrame {
             Layout.fillWidth: true
             main: true
             text: qsTr("That is right, sign")
-            onClicked: page.handOver.next()
+            onClicked: page.sitting.next()
         }
     ]
 }

@@ -22,6 +22,10 @@ PageFrame {
     onBack: goOn()
 
     NoteBox {
+        visible: page.isSigned && page.handOver.awaitsVouch
+        text: qsTr("Nobody vouches for this preceptor's phone yet. The sheet shows as signed once an instructor has vouched for its key and their answer is on this phone.")
+    }
+    NoteBox {
         visible: page.isSigned
         text: qsTr("The pack is sealed. What you signed cannot be changed without it showing.")
     }

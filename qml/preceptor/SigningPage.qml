@@ -6,6 +6,7 @@ import Peelpack.Preceptor
 // With a signing card and its PIN: scanned, from a picture, or typed; or a card that is made now.
 PageFrame {
     id: page
+    objectName: "signingPage"
 
     required property HandOver handOver
     required property Camera camera
@@ -114,6 +115,13 @@ PageFrame {
             text: scanner.problem
             grave: true
         }
+        ActionButton {
+            objectName: "scanAgain"
+            Layout.fillWidth: true
+            visible: page.way === "scan" && !scanner.scanning
+            text: qsTr("Scan again")
+            onClicked: scanner.scanning = Qt.binding(() => page.way === "scan" && !page.handOver.cardHeld)
+        }
         ChoiceRow {
             objectName: "scanCard"
             Layout.fillWidth: true
@@ -173,7 +181,7 @@ PageFrame {
             objectName: "makeCard"
             Layout.fillWidth: true
             text: qsTr("I have no signing card: make one now")
-            detail: qsTr("It counts once an instructor vouches for it.")
+            detail: page.handOver.newCardWord
             chosen: page.way === "make"
             onClicked: page.way = page.way === "make" ? "" : "make"
         }
@@ -205,7 +213,7 @@ PageFrame {
             objectName: "drawButton"
             Layout.fillWidth: true
             text: qsTr("Draw my signature")
-            detail: qsTr("The weakest way: it counts only once an instructor has asked you about it.")
+            detail: page.handOver.drawnWord
             opens: true
             onClicked: page.handOver.go(HandOver.Drawing)
         }

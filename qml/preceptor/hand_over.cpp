@@ -3,6 +3,7 @@
 #include "platform/session/cards.h"
 #include "platform/session/program_rules.h"
 #include "qml/parts/after_frame.h"
+#include "qml/preceptor/code_words.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
 #include "sync/keys/code.h"
@@ -30,15 +31,16 @@ session::SignerName signerFrom(const QString& name, const QString& credential)
 } // namespace
 
 HandOver::HandOver(student::Desk& desk, const QStringList& sheets, journal::Time began, QObject* parent)
-    : QObject(parent), m_desk(desk), m_began(began)
+    : Sitting(parent), m_desk(desk), m_began(began)
 {
+    std::vector<MarkedSheet> marked;
     for (const QString& id : sheets) {
         if (const record::SheetRecord* record = desk.sheet(id)) {
-            m_sheets.emplace_back(*record);
+            marked.emplace_back(*record);
         }
     }
     const session::Directory directory(desk.session());
-    const std::string site = m_sheets.empty() ? std::string() : m_sheets.front().marks().head.site;
+    const std::string site = marked.empty() ? std::string() : marked.front().marks().head.site;
     for (const session::Preceptor& preceptor : directory.preceptors()) {
         if (session::newestCard(preceptor)) {
             m_people.push_back(preceptor);
@@ -46,11 +48,20 @@ HandOver::HandOver(student::Desk& desk, const QStringList& sheets, journal::Time
     }
     std::stable_partition(m_people.begin(), m_people.end(),
                           [&](const session::Preceptor& preceptor) { return preceptor.site == site; });
-    const QJsonObject note{{"sheets", QJsonArray::fromStringList(sheets)},
-                           {"seconds", QString::number(began.seconds)},
-                           {"zone", began.zone}};
-    m_error = desk.keep(noteName, QJsonDocument(note).toJson(QJsonDocument::Compact));
-    showMarks();
+    begin(std::move(marked));
+    setError(keepBegun());
+}
+
+QString HandOver::keepBegun() const
+{
+    QStringList ids;
+    for (const MarkedSheet& sheet : sheets()) {
+        ids.append(sheet.id());
+    }
+    const QJsonObject note{{"sheets", QJsonArray::fromStringList(ids)},
+                           {"seconds", QString::number(m_began.seconds)},
+                           {"zone", m_began.zone}};
+    return m_desk.keep(noteName, QJsonDocument(note).toJson(QJsonDocument::Compact));
 }
 
 std::optional<HandOver::Begun> HandOver::begun(const student::Desk& desk)
@@ -69,53 +80,60 @@ std::optional<HandOver::Begun> HandOver::begun(const student::Desk& desk)
     return found;
 }
 
-void HandOver::setCanceled(bool canceled)
-{
-    now().setCanceled(canceled);
-    Q_EMIT changed();
-}
-
-void HandOver::showMarks()
-{
-    if (!m_sheets.empty()) {
-        m_rows.put(now().rows());
-        Q_EMIT changed();
-    }
-}
-
-void HandOver::setFeedback(const QString& text)
-{
-    now().setFeedback(text);
-    Q_EMIT changed();
-}
-
-QStringList HandOver::readBack() const
-{
-    QStringList lines;
-    for (const MarkedSheet& sheet : m_sheets) {
-        lines += sheet.readBack(m_desk.today(), student());
-    }
-    return lines;
-}
-
-QString HandOver::policy() const
+QString HandOver::beforehand() const
 {
     const std::optional<journal::Policy> policy = session::policyInForce(m_desk.session());
     QStringList counted;
     QStringList confirmed;
+    QStringList never;
     for (const sheet::Strength strength : {sheet::Strength::OwnPhone, sheet::Strength::Card, sheet::Strength::CardNew,
                                            sheet::Strength::Drawn, sheet::Strength::Paper}) {
-        const session::Acceptance how = session::acceptance(policy, strength);
-        if (how != session::Acceptance::Never) {
-            (how == session::Acceptance::OnceConfirmed ? confirmed : counted).append(words::of(strength));
+        switch (session::acceptance(policy, strength)) {
+        case session::Acceptance::AsItIs:
+            counted.append(words::of(strength));
+            break;
+        case session::Acceptance::OnceConfirmed:
+            confirmed.append(words::of(strength));
+            break;
+        case session::Acceptance::Never:
+            never.append(words::of(strength));
+            break;
         }
     }
-    QString text = tr("What counts here: %1.").arg(words::listed(counted));
-    if (!confirmed.isEmpty()) {
-        text += QLatin1Char(' ') +
-                tr("Only once an instructor has confirmed it with you: %1.").arg(words::listed(confirmed));
+    QStringList sentences;
+    if (!counted.isEmpty()) {
+        sentences.append(tr("What counts here: %1.").arg(words::listed(counted)));
     }
-    return text;
+    if (!confirmed.isEmpty()) {
+        sentences.append(tr("Only once an instructor has confirmed it with you: %1.").arg(words::listed(confirmed)));
+    }
+    if (!never.isEmpty()) {
+        sentences.append(tr("Does not count here: %1.").arg(words::listed(never)));
+    }
+    return sentences.join(QLatin1Char(' '));
+}
+
+QString HandOver::wordOn(sheet::Strength strength, const QString& usual) const
+{
+    return session::acceptance(session::policyInForce(m_desk.session()), strength) == session::Acceptance::Never
+               ? tr("Does not count here, by your program's rules.")
+               : usual;
+}
+
+QString HandOver::ownPhoneWord() const
+{
+    return wordOn(sheet::Strength::OwnPhone, tr("The strongest way, when an instructor knows your phone."));
+}
+
+QString HandOver::newCardWord() const
+{
+    return wordOn(sheet::Strength::Card, tr("It counts once an instructor vouches for it."));
+}
+
+QString HandOver::drawnWord() const
+{
+    return wordOn(sheet::Strength::Drawn,
+                  tr("The weakest way: it counts only once an instructor has asked you about it."));
 }
 
 QStringList HandOver::people() const
@@ -157,94 +175,25 @@ QByteArray HandOver::request() const
     return code ? words::toArray(code.value()) : QByteArray();
 }
 
-void HandOver::correct(int procedure, const QString& text)
+void HandOver::go(Step to)
 {
-    now().correct(procedure, text);
-    Q_EMIT changed();
-}
-
-void HandOver::mark(int skill, int mark)
-{
-    now().mark(skill, mark);
-    showMarks();
-}
-
-void HandOver::reason(int skill, const QString& text)
-{
-    now().reason(skill, text);
-    showMarks();
-}
-
-void HandOver::markFirstScrubYes()
-{
-    now().markFirstScrubYes();
-    showMarks();
-}
-
-void HandOver::next()
-{
-    m_error.clear();
-    const bool sheetIsDone = (m_step == Performed && now().canceled()) || (m_step == Marking && missing().isEmpty());
-    if (sheetIsDone && m_place + 1 < m_sheets.size()) {
-        ++m_place;
-        m_step = Performed;
-    } else if (sheetIsDone) {
-        m_step = ReadingBack;
-    } else if (m_step == Performed) {
-        m_step = Marking;
-    } else if (m_step == ReadingBack) {
-        m_step = Signing;
-    }
-    showMarks();
-}
-
-void HandOver::back()
-{
-    m_error.clear();
-    switch (m_step) {
-    case Marking:
-        m_step = Performed;
-        break;
-    case Performed:
-        if (m_place > 0) {
-            --m_place;
-            m_step = now().canceled() ? Performed : Marking;
-        }
-        break;
-    case ReadingBack:
-        m_step = now().canceled() ? Performed : Marking;
-        break;
-    case Signing:
-    case Drawing:
-        m_step = m_step == Drawing ? Signing : ReadingBack;
-        break;
-    case OwnPhone:
-    case Declining:
-        m_step = Performed;
-        break;
-    case Signed:
-    case Declined:
-        break;
-    }
-    showMarks();
-}
-
-void HandOver::go(Step step)
-{
-    if (m_step == Signed || m_step == Declined || step == Signed || step == Declined) {
+    if (step() == Signed || step() == Declined || to == Signed || to == Declined) {
         return;
     }
-    m_error.clear();
-    m_step = step;
+    setError({});
+    if (to == OwnPhone) {
+        goToFirstSheet(); // there each is marked and signed on its own
+    }
+    setStep(to);
     Q_EMIT changed();
 }
 
 void HandOver::hold(keys::SigningCard card)
 {
-    m_error.clear();
+    setError({});
     const session::Directory directory(m_desk.session());
     if (card.programStream != m_desk.session().programStream()) {
-        m_error = tr("This card belongs to another program.");
+        setError(tr("This card belongs to another program."));
     } else {
         m_newCard.clear();
         const session::Preceptor* known = directory.ofCard(card.card);
@@ -259,8 +208,7 @@ void HandOver::takeCard(const QByteArray& code)
 {
     base::Result<keys::SigningCard> card = keys::SigningCard::fromCode(words::toBytes(code));
     if (!card) {
-        m_error = words::why(card.error());
-        Q_EMIT changed();
+        fail(words::why(card.error()));
         return;
     }
     hold(std::move(card).value());
@@ -269,14 +217,12 @@ void HandOver::takeCard(const QByteArray& code)
 void HandOver::typeCard(int person, const QString& code)
 {
     if (person < 0 || person >= static_cast<int>(m_people.size())) {
-        m_error = tr("Choose your name first.");
-        Q_EMIT changed();
+        fail(tr("Choose your name first."));
         return;
     }
     base::Result<keys::Secret> secret = keys::codeFromText(keys::CodeSort::Card, code.trimmed().toStdString());
     if (!secret) {
-        m_error = words::why(secret.error());
-        Q_EMIT changed();
+        fail(words::why(secret.error()));
         return;
     }
     const std::optional<session::SigningKeyOf> key = session::newestCard(m_people[static_cast<std::size_t>(person)]);
@@ -298,12 +244,11 @@ void HandOver::makeCard(const QString& name, const QString& credential)
 {
     session::SignerName signer = signerFrom(name, credential);
     if (signer.name.empty()) {
-        m_error = tr("Whose card is it? Your name is missing.");
-        Q_EMIT changed();
+        fail(tr("Whose card is it? Your name is missing."));
         return;
     }
     keys::SigningCard card = session::newCard(m_desk.session());
-    m_error.clear();
+    setError({});
     m_signer = std::move(signer);
     m_stranger = false;
     m_newCard = words::toArray(card.code().view());
@@ -317,7 +262,7 @@ void HandOver::dropCard()
     m_newCard.clear();
     m_signer = {};
     m_stranger = false;
-    m_error.clear();
+    setError({});
     Q_EMIT changed();
 }
 
@@ -327,7 +272,7 @@ void HandOver::after(const std::function<void()>& work)
         return;
     }
     m_busy = true;
-    m_error.clear();
+    setError({});
     Q_EMIT changed();
     parts::afterFrame(this, [this, work] {
         work();
@@ -336,15 +281,15 @@ void HandOver::after(const std::function<void()>& work)
     });
 }
 
-void HandOver::finish(QString error, Step step)
+void HandOver::finish(QString problem, Step to)
 {
-    m_error = std::move(error);
-    if (m_error.isEmpty()) {
-        m_step = step;
+    setError(std::move(problem));
+    if (error().isEmpty()) {
+        setStep(to);
         m_card.reset();
         m_newCard.clear();
-        m_error = m_desk.keep(noteName, {});
-        if (step == Signed) {
+        setError(m_desk.keep(noteName, {}));
+        if (to == Signed) {
             Q_EMIT signedNow();
         }
     }
@@ -353,34 +298,32 @@ void HandOver::finish(QString error, Step step)
 
 void HandOver::sign(const QString& pin)
 {
-    if (!m_card || m_step != Signing) {
+    if (!m_card || step() != Signing) {
         return;
     }
     if (hasNewCard()) {
         if (const base::Result<bool> strong = keys::checkPin(pin.toStdString()); !strong) {
-            m_error = words::why(strong.error());
-            Q_EMIT changed();
+            fail(words::why(strong.error()));
             return;
         }
     }
     if (m_signer.name.empty()) {
-        m_error = tr("Your name is missing: this phone's list does not have this card.");
-        Q_EMIT changed();
+        fail(tr("Your name is missing: this phone's list does not have this card."));
         return;
     }
     after([this, pin] {
         session::Session& session = m_desk.session();
-        const auto unlocked = session::unlockCard(session, *m_card, pin.toStdString(), m_sheets.front().marks().sheet);
+        const auto unlocked = session::unlockCard(session, *m_card, pin.toStdString(), sheets().front().marks().sheet);
         if (!unlocked) {
             finish(words::why(unlocked.error()), Signing);
             m_desk.refresh();
             return;
         }
-        std::vector<session::SheetMarks> sheets;
-        for (const MarkedSheet& sheet : m_sheets) {
-            sheets.push_back(sheet.marks());
+        std::vector<session::SheetMarks> marked;
+        for (const MarkedSheet& sheet : sheets()) {
+            marked.push_back(sheet.marks());
         }
-        const auto written = session::signWithCard(session, unlocked.value(), m_signer, sheets);
+        const auto written = session::signWithCard(session, unlocked.value(), m_signer, marked);
         finish(words::problem(written), Signed);
         m_desk.refresh();
     });
@@ -390,21 +333,20 @@ void HandOver::signDrawn(const QString& name, const QString& credential, const Q
 {
     const session::SignerName signer = signerFrom(name, credential);
     if (signer.name.empty() || strokes.isEmpty()) {
-        m_error = signer.name.empty() ? tr("Write your name first.") : tr("Draw your signature first.");
-        Q_EMIT changed();
+        fail(signer.name.empty() ? tr("Write your name first.") : tr("Draw your signature first."));
         return;
     }
-    QString error;
-    for (const MarkedSheet& sheet : m_sheets) {
+    QString problem;
+    for (const MarkedSheet& sheet : sheets()) {
         const auto written =
             session::signWeakly(m_desk.session(), signer, sheet.marks(), words::toBytes(strokes), std::string());
         if (!written) {
-            error = words::why(written.error());
+            problem = words::why(written.error());
             break;
         }
     }
     m_signer = signer;
-    finish(error, Signed);
+    finish(problem, Signed);
     m_desk.refresh();
 }
 
@@ -414,12 +356,23 @@ void HandOver::takeAnswer(const QByteArray& code)
     if (!place) {
         return;
     }
-    const auto taken = session::takeAnswer(m_desk.session(), *place, words::toBytes(code));
+    const keys::Bytes answer = words::toBytes(code);
+    const auto checked = session::checkAnswer(m_desk.session(), *place, answer);
+    if (checked && !checked.value()) {
+        fail(whyNoAnswer(checked.value().reason()));
+        return;
+    }
+    const auto taken = session::takeAnswer(m_desk.session(), *place, answer);
     if (!taken) {
-        m_error = words::why(taken.error());
-    } else if (m_place + 1 < m_sheets.size()) {
-        ++m_place;
-        m_error.clear();
+        fail(words::why(taken.error()));
+        return;
+    }
+    const journal::Statement said = journal::statementOf(answer).value();
+    m_signer = {said.signer.name, said.signer.credential};
+    m_awaitsVouch = m_desk.session().authority().strengthOf(said) == sheet::Strength::None;
+    if (total() > 1) {
+        dropSheet();
+        setError(keepBegun());
     } else {
         finish({}, Signed);
     }
@@ -431,12 +384,11 @@ void HandOver::decline(const QString& reason)
 {
     const std::string why = words::line(reason, mostReason);
     if (why.empty()) {
-        m_error = tr("Say why you do not sign; the student sees it.");
-        Q_EMIT changed();
+        fail(tr("Say why you do not sign; the student sees it."));
         return;
     }
     std::vector<journal::Payload> payloads;
-    for (const MarkedSheet& sheet : m_sheets) {
+    for (const MarkedSheet& sheet : sheets()) {
         payloads.emplace_back(journal::Declined{sheet.marks().sheet, why});
     }
     finish(m_desk.write(payloads), Declined);
@@ -444,9 +396,9 @@ void HandOver::decline(const QString& reason)
 
 QString HandOver::end(journal::HandOverCause cause)
 {
-    if (m_step != Signed && m_step != Declined) {
+    if (isUnfinished()) {
         std::vector<journal::Payload> payloads;
-        for (const MarkedSheet& sheet : m_sheets) {
+        for (const MarkedSheet& sheet : sheets()) {
             payloads.emplace_back(
                 journal::HandOverEnded{sheet.marks().sheet, m_began, m_desk.session().now(), 0, cause});
         }

@@ -1,8 +1,7 @@
 #pragma once
 
-#include "qml/preceptor/marked_sheet.h"
+#include "qml/preceptor/sitting.h"
 #include "qml/student/desk.h"
-#include "qml/words/words.h"
 
 #include <QStringList>
 
@@ -12,25 +11,13 @@ namespace peelpack::preceptor {
 
 /// The phone in a preceptor's hands: the sheets of one sitting are confirmed, marked, read back and signed. Marks live
 /// here only until they are signed; a hand-over that ends otherwise leaves its time in the journal and nothing else.
-class HandOver : public QObject {
+class HandOver : public Sitting {
     Q_OBJECT
     QML_ELEMENT
     QML_UNCREATABLE("made when the phone is given away")
-    Q_PROPERTY(peelpack::preceptor::HandOver::Step step READ step NOTIFY changed)
-    Q_PROPERTY(QString student READ student CONSTANT)
-    Q_PROPERTY(int place READ place NOTIFY changed)
-    Q_PROPERTY(int total READ total CONSTANT)
-    Q_PROPERTY(QString title READ title NOTIFY changed)
-    Q_PROPERTY(QString head READ head NOTIFY changed)
-    Q_PROPERTY(QStringList procedures READ procedures NOTIFY changed)
-    Q_PROPERTY(bool canceled READ canceled WRITE setCanceled NOTIFY changed)
-    Q_PROPERTY(peelpack::preceptor::MarkingRows* marks READ marks CONSTANT)
-    Q_PROPERTY(int open READ open NOTIFY changed)
-    Q_PROPERTY(QString missing READ missing NOTIFY changed)
-    Q_PROPERTY(QString feedback READ feedback WRITE setFeedback NOTIFY changed)
-    Q_PROPERTY(QString feedbackWarning READ feedbackWarning NOTIFY changed)
-    Q_PROPERTY(QStringList readBack READ readBack NOTIFY changed)
-    Q_PROPERTY(QString policy READ policy CONSTANT)
+    Q_PROPERTY(QString ownPhoneWord READ ownPhoneWord CONSTANT)
+    Q_PROPERTY(QString newCardWord READ newCardWord CONSTANT)
+    Q_PROPERTY(QString drawnWord READ drawnWord CONSTANT)
     Q_PROPERTY(QStringList people READ people CONSTANT)
     Q_PROPERTY(QString signer READ signer NOTIFY changed)
     Q_PROPERTY(bool cardHeld READ cardHeld NOTIFY changed)
@@ -38,23 +25,10 @@ class HandOver : public QObject {
     Q_PROPERTY(QByteArray newCard READ newCard NOTIFY changed)
     Q_PROPERTY(bool hasNewCard READ hasNewCard NOTIFY changed)
     Q_PROPERTY(QByteArray request READ request NOTIFY changed)
+    Q_PROPERTY(bool awaitsVouch READ awaitsVouch NOTIFY changed)
     Q_PROPERTY(bool busy READ busy NOTIFY changed)
-    Q_PROPERTY(QString error READ error NOTIFY changed)
 
 public:
-    enum Step {
-        Performed,   ///< the procedure as performed, confirmed or corrected
-        Marking,     ///< the ten skills
-        ReadingBack, ///< what is signed, in words
-        Signing,     ///< with what
-        OwnPhone,    ///< the preceptor signs on their own phone
-        Drawing,     ///< the weakest way
-        Declining,
-        Signed,
-        Declined,
-    };
-    Q_ENUM(Step)
-
     /// Begins it for these sheets (32 digits each) and keeps that it has begun, so that it is there again after the
     /// app was killed; without marks.
     HandOver(student::Desk& desk, const QStringList& sheets, journal::Time began, QObject* parent = nullptr);
@@ -66,27 +40,13 @@ public:
     };
     static std::optional<Begun> begun(const student::Desk& desk);
 
-    [[nodiscard]] Step step() const { return m_step; }
-    [[nodiscard]] QString student() const { return m_desk.name(); }
-    [[nodiscard]] int place() const { return static_cast<int>(m_place); }
-    [[nodiscard]] int total() const { return static_cast<int>(m_sheets.size()); }
-    [[nodiscard]] QString title() const { return words::listed(procedures()); }
-    [[nodiscard]] QString head() const { return now().head(m_desk.today()); }
-    [[nodiscard]] QStringList procedures() const { return now().procedures(); }
-    [[nodiscard]] bool canceled() const { return now().canceled(); }
-    void setCanceled(bool canceled);
-    [[nodiscard]] MarkingRows* marks() { return &m_rows; }
-    /// Skills without a mark.
-    [[nodiscard]] int open() const { return now().open(); }
-    /// What keeps this sheet from being read back; empty: nothing.
-    [[nodiscard]] QString missing() const { return now().missing(); }
-    [[nodiscard]] QString feedback() const { return now().feedback(); }
-    void setFeedback(const QString& text);
-    [[nodiscard]] QString feedbackWarning() const { return now().feedbackWarning(); }
-    /// What will be signed, all sheets, a fact a line.
-    [[nodiscard]] QStringList readBack() const;
+    [[nodiscard]] QString student() const override { return m_desk.name(); }
     /// What the program says about who may sign how.
-    [[nodiscard]] QString policy() const;
+    [[nodiscard]] QString beforehand() const override;
+    /// Of one way of signing: what it is worth, or that it does not count.
+    [[nodiscard]] QString ownPhoneWord() const;
+    [[nodiscard]] QString newCardWord() const;
+    [[nodiscard]] QString drawnWord() const;
     /// Preceptors with a card on the program's list, those of the sheet's site first: for a card's typed code.
     [[nodiscard]] QStringList people() const;
     [[nodiscard]] QString signer() const;
@@ -98,17 +58,11 @@ public:
     [[nodiscard]] bool hasNewCard() const { return !m_newCard.isEmpty(); }
     /// What the preceptor's own phone scans.
     [[nodiscard]] QByteArray request() const;
+    /// Signed on a phone for which nobody in the program vouches yet, as far as this phone knows.
+    [[nodiscard]] bool awaitsVouch() const { return m_awaitsVouch; }
     [[nodiscard]] bool busy() const { return m_busy; }
-    [[nodiscard]] const QString& error() const { return m_error; }
 
-    Q_INVOKABLE void correct(int procedure, const QString& text);
-    Q_INVOKABLE void mark(int skill, int mark);
-    Q_INVOKABLE void reason(int skill, const QString& text);
-    Q_INVOKABLE void markFirstScrubYes();
-    /// On to the next step or sheet, and back.
-    Q_INVOKABLE void next();
-    Q_INVOKABLE void back();
-    Q_INVOKABLE void go(peelpack::preceptor::HandOver::Step step);
+    Q_INVOKABLE void go(peelpack::preceptor::Sitting::Step to);
 
     /// The bytes of a card's QR code.
     Q_INVOKABLE void takeCard(const QByteArray& code);
@@ -125,36 +79,35 @@ public:
     Q_INVOKABLE void takeAnswer(const QByteArray& code);
     Q_INVOKABLE void decline(const QString& reason);
 
+    /// Neither signed nor declined.
+    [[nodiscard]] bool isUnfinished() const { return step() != Signed && step() != Declined; }
     /// Ends it. What is not signed leaves its time and cause in the journal, once a sheet. Empty: done; else why not.
     QString end(journal::HandOverCause cause);
 
 Q_SIGNALS:
-    void changed();
     void signedNow();
 
+protected:
+    [[nodiscard]] base::Date today() const override { return m_desk.today(); }
+
 private:
-    [[nodiscard]] MarkedSheet& now() { return m_sheets[m_place]; }
-    [[nodiscard]] const MarkedSheet& now() const { return m_sheets[m_place]; }
     /// The sheet in hand as the journal has it; empty when it is there no more.
     [[nodiscard]] std::optional<session::SheetPlace> placeNow() const;
-    void showMarks();
+    [[nodiscard]] QString wordOn(sheet::Strength strength, const QString& usual) const;
+    [[nodiscard]] QString keepBegun() const;
     void hold(keys::SigningCard card);
-    void finish(QString error, Step step);
+    void finish(QString problem, Step to);
     void after(const std::function<void()>& work);
 
     student::Desk& m_desk;
     journal::Time m_began;
-    std::vector<MarkedSheet> m_sheets;
-    std::size_t m_place = 0;
-    Step m_step = Performed;
-    MarkingRows m_rows;
     std::vector<session::Preceptor> m_people;
     std::optional<keys::SigningCard> m_card;
     session::SignerName m_signer;
     bool m_stranger = false;
     QByteArray m_newCard;
+    bool m_awaitsVouch = false;
     bool m_busy = false;
-    QString m_error;
 };
 
 } // namespace peelpack::preceptor

@@ -1,7 +1,7 @@
 #include "qml/preceptor/marked_sheet.h"
 
 #include "core/sheet/identifiers.h"
-#include "qml/preceptor/hand_over.h"
+#include "qml/preceptor/sitting.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
 
@@ -19,11 +19,11 @@ QString helpFor(sheet::Skill skill)
 {
     switch (skill) {
     case sheet::Skill::Verify:
-        return HandOver::tr("against the preference card");
+        return Sitting::tr("against the preference card");
     case sheet::Skill::Counts:
-        return HandOver::tr("with the circulator");
+        return Sitting::tr("with the circulator");
     case sheet::Skill::Technique:
-        return HandOver::tr("a break that was seen and mended is Yes");
+        return Sitting::tr("a break that was seen and mended is Yes");
     default:
         return {};
     }
@@ -45,6 +45,14 @@ MarkedSheet::MarkedSheet(const record::SheetRecord& record)
     m_marks.head = session::headOf(record.content.head);
 }
 
+MarkedSheet::MarkedSheet(const journal::SigningRequest& request)
+    : m_id(words::fromUtf8(keys::hex(request.sheet.view()))), m_reasons(static_cast<qsizetype>(sheet::skillCount))
+{
+    m_marks.sheet = request.sheet;
+    m_marks.procedures = request.procedures;
+    m_marks.head = request.head;
+}
+
 QString MarkedSheet::head(base::Date today) const
 {
     const journal::Head& head = m_marks.head;
@@ -57,7 +65,7 @@ QString MarkedSheet::head(base::Date today) const
     const QString start = words::minute(head.start);
     if (!start.isEmpty()) {
         const QString end = words::minute(head.end);
-        parts.append(end.isEmpty() ? start : HandOver::tr("%1 to %2").arg(start, end));
+        parts.append(end.isEmpty() ? start : Sitting::tr("%1 to %2").arg(start, end));
     }
     return parts.join(QStringLiteral(" · "));
 }
@@ -69,11 +77,6 @@ QStringList MarkedSheet::procedures() const
         list.append(words::fromUtf8(procedure));
     }
     return list;
-}
-
-QString MarkedSheet::feedback() const
-{
-    return words::fromUtf8(m_marks.feedback);
 }
 
 const journal::SkillMark* MarkedSheet::markOf(sheet::Skill skill) const
@@ -99,7 +102,7 @@ std::vector<MarkingRow> MarkedSheet::rows() const
         row.asksWhy = mark == sheet::Mark::NotApplicable && row.firstScrub && row.reason.simplified().isEmpty();
         const sheet::Mark before = m_before.of(skill);
         if (before != sheet::Mark::Unmarked) {
-            row.before = HandOver::tr("marked already: %1").arg(words::of(before));
+            row.before = Sitting::tr("marked already: %1").arg(words::of(before));
         }
         rows.push_back(row);
     }
@@ -117,43 +120,42 @@ QString MarkedSheet::missing() const
         return {};
     }
     if (m_marks.marks.empty()) {
-        return HandOver::tr("Mark what you saw.");
+        return Sitting::tr("Mark what you saw.");
     }
     const std::vector<MarkingRow> all = rows();
     const auto asks = std::find_if(all.begin(), all.end(), [](const MarkingRow& row) { return row.asksWhy; });
-    return asks == all.end() ? QString() : HandOver::tr("Say why \"%1\" is N/A.").arg(asks->label);
+    return asks == all.end() ? QString() : Sitting::tr("Say why \"%1\" is N/A.").arg(asks->label);
 }
 
 QString MarkedSheet::feedbackWarning() const
 {
     const auto hits = sheet::findIdentifiers(m_marks.feedback);
-    return hits.empty()
-               ? QString()
-               : HandOver::tr("This looks like %1. No patient names, numbers, ages or birth dates belong here.")
-                     .arg(words::fromUtf8(sheet::inWords(hits.front().kind)));
+    return hits.empty() ? QString()
+                        : Sitting::tr("This looks like %1. No patient names, numbers, ages or birth dates belong here.")
+                              .arg(words::fromUtf8(sheet::inWords(hits.front().kind)));
 }
 
 QStringList MarkedSheet::readBack(base::Date today, const QString& student) const
 {
-    QStringList lines{HandOver::tr("%1: %2 for %3")
+    QStringList lines{Sitting::tr("%1: %2 for %3")
                           .arg(words::day(m_marks.head.date, today), words::listed(m_marks.procedures), student)};
     if (canceled()) {
-        lines.append(HandOver::tr("The case was canceled before incision."));
+        lines.append(Sitting::tr("The case was canceled before incision."));
     }
     if (!canceled() || !m_marks.marks.empty()) {
         std::array<QStringList, 4> byMark; // by sheet::Mark
         for (const sheet::Skill skill : sheet::allSkills) {
             const journal::SkillMark* made = markOf(skill);
-            QString label = words::of(skill);
+            QString label = words::inList(skill);
             if (made != nullptr && !made->reason.empty()) {
                 label += QStringLiteral(" (") + words::fromUtf8(made->reason) + QStringLiteral(")");
             }
             byMark.at(static_cast<std::size_t>(made == nullptr ? sheet::Mark::Unmarked : made->mark)).append(label);
         }
-        const std::pair<sheet::Mark, QString> groups[]{{sheet::Mark::Yes, HandOver::tr("Yes: %1")},
-                                                       {sheet::Mark::No, HandOver::tr("No: %1")},
-                                                       {sheet::Mark::NotApplicable, HandOver::tr("N/A: %1")},
-                                                       {sheet::Mark::Unmarked, HandOver::tr("You did not see: %1")}};
+        const std::pair<sheet::Mark, QString> groups[]{{sheet::Mark::Yes, Sitting::tr("Yes: %1")},
+                                                       {sheet::Mark::No, Sitting::tr("No: %1")},
+                                                       {sheet::Mark::NotApplicable, Sitting::tr("N/A: %1")},
+                                                       {sheet::Mark::Unmarked, Sitting::tr("You did not see: %1")}};
         for (const auto& [mark, form] : groups) {
             const QStringList& labels = byMark.at(static_cast<std::size_t>(mark));
             if (!labels.isEmpty()) {
@@ -162,7 +164,7 @@ QStringList MarkedSheet::readBack(base::Date today, const QString& student) cons
         }
     }
     if (!m_marks.feedback.empty()) {
-        lines.append(HandOver::tr("Feedback: %1").arg(feedback()));
+        lines.append(Sitting::tr("Feedback: %1").arg(words::fromUtf8(m_marks.feedback)));
     }
     return lines;
 }
@@ -177,6 +179,7 @@ void MarkedSheet::correct(int procedure, const QString& text)
 
 void MarkedSheet::setFeedback(const QString& text)
 {
+    m_feedback = text.left(mostFeedback);
     m_marks.feedback = words::line(text, mostFeedback);
 }
 

@@ -14,6 +14,8 @@ class MarkedSheet {
 public:
     /// As the student wrote it, with no mark.
     explicit MarkedSheet(const record::SheetRecord& record);
+    /// As the student's phone asks a preceptor's own phone to sign it.
+    explicit MarkedSheet(const journal::SigningRequest& request);
 
     /// 32 digits.
     [[nodiscard]] const QString& id() const { return m_id; }
@@ -23,7 +25,7 @@ public:
     [[nodiscard]] QString head(base::Date today) const;
     [[nodiscard]] QStringList procedures() const;
     [[nodiscard]] bool canceled() const { return m_marks.head.canceled; }
-    [[nodiscard]] QString feedback() const;
+    [[nodiscard]] const QString& feedback() const { return m_feedback; }
     /// The ten skills as the page shows them.
     [[nodiscard]] std::vector<MarkingRow> rows() const;
     /// How many skills have no mark.
@@ -51,6 +53,7 @@ private:
     QString m_id;
     session::SheetMarks m_marks;
     sheet::Marks m_before; ///< what somebody else marked already
+    QString m_feedback;    ///< as typed, with the space at its end that a next word follows
     QStringList m_reasons; ///< by skill, as typed; they stay while the mark changes to and fro
 };
 

@@ -58,6 +58,7 @@ ApplicationWindow {
                 case Phone.Open: return home
                 case Phone.HandedOver: return handOver
                 case Phone.Elsewhere: return elsewhere
+                case Phone.Signing: return signing
                 }
                 return first
             }
@@ -76,6 +77,13 @@ ApplicationWindow {
         ElsewherePage { phone: window.phone }
     }
     Component {
+        id: signing
+        SignerHome {
+            phone: window.phone
+            signing: window.phone.signing
+        }
+    }
+    Component {
         id: home
         StudentHome {
             phone: window.phone
@@ -92,6 +100,7 @@ ApplicationWindow {
             demoCards: window.phone.demoCards
             demoCard: index => window.phone.demoCard(index)
             error: window.phone.error
+            notice: window.phone.notice
             busy: window.phone.busy
             onTakeBack: secret => window.phone.takeBack(secret)
             onClearError: window.phone.clearMessages()

@@ -9,19 +9,36 @@ FocusScope {
 
     required property Phone phone
     property bool joiningNow: false
+    property bool startingNow: false ///< to sign, on a preceptor's own phone
 
     Loader {
         anchors.fill: parent
         focus: true
         active: pages.phone.joining !== null
-        sourceComponent: pages.phone.joining.joined ? joined : (pages.joiningNow ? join : welcome)
+        sourceComponent: {
+            if (pages.startingNow)
+                return pages.phone.startingToSign.made ? started : start
+            return pages.phone.joining.joined ? joined : (pages.joiningNow ? join : welcome)
+        }
     }
     Component {
         id: welcome
         WelcomePage {
             phone: pages.phone
             onJoin: pages.joiningNow = true
+            onStartToSign: pages.startingNow = true
         }
+    }
+    Component {
+        id: start
+        SigningStartPage {
+            starting: pages.phone.startingToSign
+            onBack: pages.startingNow = false
+        }
+    }
+    Component {
+        id: started
+        SigningStartedPage { starting: pages.phone.startingToSign }
     }
     Component {
         id: join

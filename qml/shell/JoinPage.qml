@@ -49,7 +49,10 @@ PageFrame {
             Layout.fillWidth: true
             visible: page.camera.available
             text: qsTr("Scan the code")
-            onClicked: page.scanning = true
+            onClicked: {
+                page.scanning = true
+                scanner.scanning = Qt.binding(() => page.scanning && !page.joining.invited) // again, after another code
+            }
         }
         ChoiceRow {
             objectName: "invitationFile"

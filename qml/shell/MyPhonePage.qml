@@ -6,9 +6,11 @@ import Peelpack.Shell
 // What opens this phone, and its code for the day it is forgotten.
 PageFrame {
     id: page
+    objectName: "myPhonePage"
 
     required property Phone phone
 
+    property bool withLooks: false ///< how the app looks has no page of its own
     property string doing ///< "secret" or "code"
     property bool pin: phone.opensWithPin
 
@@ -103,6 +105,12 @@ PageFrame {
             digits: page.pin
             label: qsTr("The same again")
         }
+    }
+
+    LooksRows {
+        Layout.fillWidth: true
+        visible: page.withLooks
+        settings: page.phone.settings
     }
 
     actions: [

@@ -8,6 +8,7 @@ PageFrame {
 
     required property Phone phone
     signal join
+    signal startToSign
 
     kicker: "Peelpack"
     title: qsTr("Your case sheets, sealed")
@@ -49,6 +50,12 @@ PageFrame {
             main: true
             text: qsTr("Join a program")
             onClicked: page.join()
+        },
+        ActionButton {
+            objectName: "ownPhoneStart"
+            Layout.fillWidth: true
+            text: qsTr("I am a preceptor: sign on this phone")
+            onClicked: page.startToSign()
         },
         ActionButton {
             objectName: "demoButton"

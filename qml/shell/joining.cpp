@@ -1,9 +1,9 @@
 #include "qml/shell/joining.h"
 
 #include "qml/parts/after_frame.h"
+#include "qml/shell/new_vault.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
-#include "sync/keys/code.h"
 
 namespace peelpack::shell {
 namespace {
@@ -76,8 +76,8 @@ void Joining::join(const QString& name, const QString& secret, const QString& ag
         fail(tr("Write your name as your instructor knows it."));
         return;
     }
-    if (secret != again) {
-        fail(pin ? tr("The two PINs differ.") : tr("The two passphrases differ."));
+    if (const QString differs = whyNotSame(secret, again, pin); !differs.isEmpty()) {
+        fail(differs);
         return;
     }
     m_busy = true;
@@ -85,24 +85,21 @@ void Joining::join(const QString& name, const QString& secret, const QString& ag
     Q_EMIT changed();
     parts::afterFrame(this, [this, called, secret, pin] {
         m_busy = false;
-        const std::string typed = words::secret(secret);
-        auto made = vault::SqliteVault::make(m_surroundings.vaultFile,
-                                             pin ? vault::SecretKind::Pin : vault::SecretKind::Passphrase,
-                                             keys::bytesOf(typed), m_surroundings.marks, m_surroundings.random);
+        auto made = makeVault(m_surroundings, secret, pin);
         if (!made) {
             fail(words::why(made.error()));
             return;
         }
-        vault::MadeVault parts = std::move(made).value();
-        const base::Result<keys::InvitationReply> reply = session::join(*parts.vault, *m_invitation, called);
+        NewVault fresh = std::move(made).value();
+        const base::Result<keys::InvitationReply> reply = session::join(*fresh.vault, *m_invitation, called);
         if (!reply) {
             fail(words::why(reply.error()));
             return;
         }
         m_reply = words::toArray(reply.value().code());
         m_digits = words::fromUtf8(keys::comparisonDigits(*m_invitation, reply.value()));
-        m_vaultCode = words::shown(keys::codeText(keys::CodeSort::Vault, parts.code.view()));
-        m_vault = std::move(parts.vault);
+        m_vaultCode = fresh.code;
+        m_vault = std::move(fresh.vault);
         Q_EMIT changed();
     });
 }

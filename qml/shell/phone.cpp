@@ -11,7 +11,6 @@ namespace peelpack::shell {
 namespace {
 
 constexpr int handOverMinutes = 10; // without a touch: the preceptor has left
-constexpr int msInMinute = 60 * 1000;
 
 /// Once the screens over it are gone, which the stage has ended already.
 template <class Object>
@@ -25,10 +24,10 @@ void letGo(std::unique_ptr<Object>& object)
 } // namespace
 
 Phone::Phone(Surroundings surroundings, QObject* parent)
-    : QObject(parent), m_surroundings(std::move(surroundings)), m_settings(m_surroundings.settingsFile)
+    : QObject(parent), m_surroundings(std::move(surroundings)), m_settings(m_surroundings.settingsFile),
+      m_idle(m_surroundings.clock)
 {
-    m_idle.setSingleShot(true);
-    connect(&m_idle, &QTimer::timeout, this, &Phone::onIdle);
+    connect(&m_idle, &IdleWatch::idle, this, &Phone::onIdle);
     close();
 }
 
@@ -114,13 +113,31 @@ void Phone::unlockWithCode(const QString& code)
 void Phone::openVault(std::unique_ptr<vault::SqliteVault> vault)
 {
     vault::SqliteVault* kept = vault.get();
-    auto session = session::Session::open(std::move(vault), m_surroundings.clock, m_surroundings.random);
-    if (!session) {
-        m_error = words::why(session.error());
+    auto opened = session::openWhosever(std::move(vault), m_surroundings.clock, m_surroundings.random);
+    if (!opened) {
+        m_error = words::why(opened.error());
+        return;
+    }
+    session::OpenedVault whose = std::move(opened).value();
+    if (whose.preceptor) {
+        openSigning(std::move(whose.preceptor), kept);
         return;
     }
     m_vault = kept;
-    openSession(std::move(session).value());
+    openSession(std::move(whose.session));
+}
+
+void Phone::openSigning(std::unique_ptr<session::PreceptorVault> own, vault::SqliteVault* vault)
+{
+    QStringList notices;
+    for (const std::string& damage : own->damage()) {
+        notices.append(words::fromUtf8(damage));
+    }
+    m_vault = vault;
+    m_signing = std::make_unique<preceptor::SigningPhone>(
+        std::move(own), [this](const QString& secret) { return checkSecret(secret); });
+    m_notice = notices.join(QLatin1Char('\n'));
+    begin(Signing);
 }
 
 void Phone::openSession(std::unique_ptr<session::Session> session)
@@ -128,6 +145,9 @@ void Phone::openSession(std::unique_ptr<session::Session> session)
     QStringList notices;
     for (const std::string& damage : session->damage()) {
         notices.append(words::fromUtf8(damage));
+    }
+    if (!m_tellOnOpening.isEmpty()) {
+        notices.append(std::exchange(m_tellOnOpening, QString()));
     }
     if (session->role() != journal::Role::Student) {
         m_vault = nullptr;
@@ -169,7 +189,9 @@ void Phone::close()
     Q_EMIT changed();
     if (m_stage != Welcome) {
         letGo(m_joining);
+        letGo(m_startingToSign);
     }
+    letGo(m_signing);
     letGo(m_handOver);
     letGo(m_student);
     letGo(m_desk);
@@ -183,13 +205,23 @@ void Phone::beginJoining()
         return;
     }
     m_joining = std::make_unique<Joining>(m_surroundings);
+    m_startingToSign = std::make_unique<StartingToSign>(m_surroundings);
     Q_EMIT pagesChanged();
+    connect(m_startingToSign.get(), &StartingToSign::finished, this, [this] {
+        StartingToSign::Made made = m_startingToSign->take();
+        if (made.own) {
+            openSigning(std::move(made.own), made.vault);
+        }
+        letGo(m_startingToSign);
+        letGo(m_joining);
+    });
     connect(m_joining.get(), &Joining::finished, this, [this] {
         auto vault = m_joining->takeVault();
         if (vault) {
             openVault(std::move(vault));
         }
         letGo(m_joining);
+        letGo(m_startingToSign);
     });
 }
 
@@ -347,15 +379,18 @@ void Phone::speakAnew()
     if (m_desk) {
         m_desk->refresh();
     }
+    if (m_signing) {
+        m_signing->speakAnew();
+    }
     Q_EMIT changed();
 }
 
 void Phone::touched()
 {
-    if (m_stage == Open) {
-        m_idle.start(m_settings.lockMinutes() * msInMinute);
+    if (m_stage == Open || m_stage == Signing) {
+        m_idle.watch(m_settings.lockMinutes());
     } else if (m_stage == HandedOver) {
-        m_idle.start(handOverMinutes * msInMinute);
+        m_idle.watch(handOverMinutes);
     }
 }
 
@@ -364,8 +399,17 @@ void Phone::onIdle()
     if (m_demo) {
         return;
     }
+    m_error.clear();
     if (m_stage == HandedOver) {
+        const bool unfinished = m_handOver->isUnfinished();
         m_error = m_handOver->end(journal::HandOverCause::TimedOut);
+        if (!m_error.isEmpty()) {
+            m_tellOnOpening = tr("That the hand-over ended could not be recorded, and it goes on: %1").arg(m_error);
+        } else if (unfinished) {
+            m_tellOnOpening =
+                tr("The hand-over ended after %n minute(s) without a touch. What was marked and not signed is gone.",
+                   nullptr, handOverMinutes);
+        }
     }
     close();
 }

@@ -2,17 +2,19 @@
 
 #include "platform/demo/phone_demo.h"
 #include "qml/preceptor/hand_over.h"
+#include "qml/preceptor/signing_phone.h"
+#include "qml/shell/idle_watch.h"
 #include "qml/shell/joining.h"
 #include "qml/shell/settings.h"
+#include "qml/shell/starting_to_sign.h"
 #include "qml/student/student_pages.h"
 
-#include <QTimer>
 #include <QVariantList>
 
 namespace peelpack::shell {
 
 /// In whose hands the app is, and how one gets from one to the other: not set up, locked, the student's, a
-/// preceptor's. Keys and sheets are in memory only while it is open.
+/// preceptor's, or a preceptor's own phone. Keys and sheets are in memory only while it is open.
 class Phone : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -27,13 +29,15 @@ class Phone : public QObject {
     Q_PROPERTY(QString newVaultCode READ newVaultCode NOTIFY changed)
     Q_PROPERTY(peelpack::student::StudentPages* student READ student NOTIFY pagesChanged)
     Q_PROPERTY(peelpack::preceptor::HandOver* handOver READ handOver NOTIFY pagesChanged)
+    Q_PROPERTY(peelpack::preceptor::SigningPhone* signing READ signing NOTIFY pagesChanged)
+    Q_PROPERTY(peelpack::shell::StartingToSign* startingToSign READ startingToSign NOTIFY pagesChanged)
     Q_PROPERTY(peelpack::shell::Joining* joining READ joining NOTIFY pagesChanged)
     Q_PROPERTY(peelpack::shell::Settings* settings READ settings CONSTANT)
     Q_PROPERTY(peelpack::camera::Camera* camera READ camera CONSTANT)
     Q_PROPERTY(peelpack::share::Share* share READ share CONSTANT)
 
 public:
-    enum Stage { Welcome, Locked, Open, HandedOver, Elsewhere };
+    enum Stage { Welcome, Locked, Open, HandedOver, Elsewhere, Signing };
     Q_ENUM(Stage)
 
     explicit Phone(Surroundings surroundings, QObject* parent = nullptr);
@@ -55,6 +59,9 @@ public:
     /// The open journal; null while it is locked. Not for the screens.
     [[nodiscard]] student::Desk* desk() const { return m_desk.get(); }
     [[nodiscard]] preceptor::HandOver* handOver() const { return m_handOver.get(); }
+    /// On a preceptor's own phone; null elsewhere.
+    [[nodiscard]] preceptor::SigningPhone* signing() const { return m_signing.get(); }
+    [[nodiscard]] StartingToSign* startingToSign() const { return m_startingToSign.get(); }
     [[nodiscard]] Joining* joining() const { return m_joining.get(); }
     [[nodiscard]] Settings* settings() { return &m_settings; }
     [[nodiscard]] camera::Camera* camera() const { return &m_surroundings.camera; }
@@ -90,6 +97,7 @@ private:
     void later(const std::function<void()>& work);
     void openVault(std::unique_ptr<vault::SqliteVault> vault);
     void openSession(std::unique_ptr<session::Session> session);
+    void openSigning(std::unique_ptr<session::PreceptorVault> own, vault::SqliteVault* vault);
     void close();
     void onIdle();
     void begin(Stage stage);
@@ -100,13 +108,16 @@ private:
     Settings m_settings;
     Stage m_stage = Welcome;
     std::unique_ptr<Joining> m_joining;
+    std::unique_ptr<StartingToSign> m_startingToSign;
+    std::unique_ptr<preceptor::SigningPhone> m_signing;
     std::optional<demo::PhoneDemo> m_demo;
     vault::SqliteVault* m_vault = nullptr; ///< of the session; null in the demo
     std::unique_ptr<student::Desk> m_desk;
     std::unique_ptr<student::StudentPages> m_student;
     std::unique_ptr<preceptor::HandOver> m_handOver;
     QStringList m_givenAway;
-    QTimer m_idle;
+    IdleWatch m_idle;
+    QString m_tellOnOpening; ///< how a hand-over ended while nobody was looking
     int m_demoTries = 0;
     bool m_busy = false;
     QString m_error;

@@ -6,6 +6,7 @@ import Peelpack.Student
 // A case sheet while it is written: the procedure first, the rest is remembered.
 PageFrame {
     id: page
+    objectName: "newSheetPage"
 
     required property NewSheet sheet
     signal saved(string id, bool giveNow)
@@ -15,7 +16,7 @@ PageFrame {
     backText: qsTr("Back")
 
     property bool adding: sheet.procedures.length === 0
-    property bool more: false
+    property bool more: false ///< day, site, room and times are shown
 
     Repeater {
         model: page.sheet.procedures
@@ -45,8 +46,8 @@ PageFrame {
         id: query
         objectName: "procedureSearch"
         visible: page.adding || page.sheet.procedures.length === 0
-        label: ""
-        hint: qsTr("Procedure, or how you say it: lap chole")
+        label: qsTr("Procedure, or how you say it")
+        hint: qsTr("lap chole")
         text: page.sheet.query
         inputMethodHints: Qt.ImhNoPredictiveText
         field.Accessible.name: qsTr("Search for a procedure")
@@ -66,17 +67,29 @@ PageFrame {
     }
     SectionTitle {
         visible: query.visible && !page.sheet.searching && hits.count > 0
-        text: qsTr("Yours, latest and most frequent first")
+        text: qsTr("Favorites, then your latest and most frequent")
     }
     Repeater {
         id: hits
         model: query.visible ? page.sheet.hits : null
-        ChoiceRow {
+        RowLayout {
+            id: hit
             required property procedureRow row
             Layout.fillWidth: true
-            text: row.name
-            detail: (row.matched.length > 0 ? row.matched + " · " : "") + row.specialty
-            onClicked: page.take(row.name)
+            spacing: 4
+            layoutDirection: Look.leftHand ? Qt.RightToLeft : Qt.LeftToRight
+            ChoiceRow {
+                Layout.fillWidth: true
+                text: hit.row.name
+                detail: (hit.row.matched.length > 0 ? hit.row.matched + " · " : "") + hit.row.specialty
+                onClicked: page.take(hit.row.name)
+            }
+            StarButton {
+                objectName: "star-" + hit.row.id
+                on: hit.row.favorite
+                text: qsTr("Favorite: %1").arg(hit.row.name)
+                onTurned: on => page.sheet.favor(hit.row.id, on)
+            }
         }
     }
     ChoiceRow {
@@ -103,7 +116,7 @@ PageFrame {
         Layout.fillWidth: true
         visible: page.sheet.procedures.length > 1
         text: qsTr("One pathology")
-        detail: qsTr("Biopsy then excision of the same tumor, or scope turned open: it counts as one case.")
+        detail: qsTr("Biopsy then excision of the same tumor, or scope turned open: both are one case.")
         on: page.sheet.onePathology
         onTurned: on => page.sheet.onePathology = on
     }
@@ -141,19 +154,21 @@ PageFrame {
             Layout.fillWidth: true
             visible: page.more
             spacing: Look.gap
+            SectionTitle { text: page.sheet.day }
             RowLayout {
                 Layout.fillWidth: true
                 spacing: 8
                 ActionButton {
+                    objectName: "dayBefore"
+                    Layout.fillWidth: true
+                    Layout.preferredWidth: 100
                     text: qsTr("Day before")
                     onClicked: page.sheet.daysAgo = page.sheet.daysAgo + 1
                 }
-                Words {
-                    Layout.fillWidth: true
-                    horizontalAlignment: Text.AlignHCenter
-                    text: page.sheet.day
-                }
                 ActionButton {
+                    objectName: "dayAfter"
+                    Layout.fillWidth: true
+                    Layout.preferredWidth: 100
                     enabled: page.sheet.daysAgo > 0
                     text: qsTr("Day after")
                     onClicked: page.sheet.daysAgo = page.sheet.daysAgo - 1
@@ -177,6 +192,7 @@ PageFrame {
                 Layout.fillWidth: true
                 spacing: Look.gap
                 EntryField {
+                    Layout.preferredWidth: 100
                     label: qsTr("Start, 24-hour time")
                     hint: "07:30"
                     most: 5
@@ -185,6 +201,7 @@ PageFrame {
                     onEdited: text => page.sheet.start = text
                 }
                 EntryField {
+                    Layout.preferredWidth: 100
                     label: qsTr("End")
                     hint: "09:10"
                     most: 5

@@ -53,7 +53,7 @@ PageFrame {
     Connections {
         target: page.share
         function onSaved(where) {
-            page.sent = qsTr("Saved as %1. It counts as sent once your instructor has it: their answer comes back in a parcel.").arg(where)
+            page.sent = qsTr("Saved as %1. Once your instructor has it, their answer comes back in a parcel.").arg(where)
         }
         function onFailed(why) {
             page.sent = why

@@ -45,17 +45,20 @@ ComboBox {
         required property int index
         required property string modelData
         width: pick.popup.availableWidth
-        height: Math.max(Look.touch, text.length > 0 ? Look.bodySize + 28 : 0)
+        topPadding: 10
+        bottomPadding: 10
+        height: Math.max(Look.touch, said.implicitHeight + 22)
         text: modelData
         font.pixelSize: Look.bodySize
         highlighted: pick.highlightedIndex === index
         Accessible.name: modelData
         contentItem: Text {
+            id: said
             text: line.text
             font: line.font
             color: Look.colors.ink
             verticalAlignment: Text.AlignVCenter
-            elide: Text.ElideRight
+            wrapMode: Text.Wrap
             textFormat: Text.PlainText
         }
         background: Rectangle {

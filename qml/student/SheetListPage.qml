@@ -7,6 +7,7 @@ import Peelpack.Student
 // All sheets. A list of thousands: only what is on screen exists.
 FocusScope {
     id: page
+    objectName: "sheetListPage"
 
     required property SheetList sheets
     readonly property alias list: list
@@ -57,7 +58,7 @@ FocusScope {
             }
             EntryField {
                 objectName: "sheetSearch"
-                hint: qsTr("Procedure, surgeon, site or room")
+                label: qsTr("Search procedure, surgeon, site or room")
                 text: page.sheets.text
                 onEdited: text => page.sheets.text = text
             }
@@ -65,6 +66,7 @@ FocusScope {
                 Layout.fillWidth: true
                 spacing: 8
                 PickList {
+                    objectName: "stateList"
                     label: qsTr("State")
                     choices: page.sheets.states
                     current: page.sheets.state
@@ -77,6 +79,7 @@ FocusScope {
                     onPicked: index => page.sheets.role = index
                 }
                 PickList {
+                    objectName: "specialtyList"
                     label: qsTr("Specialty")
                     choices: page.sheets.specialties
                     current: page.sheets.specialty

@@ -6,6 +6,7 @@ import Peelpack.Student
 // One case sheet: what was signed, the role and why, where it counts best, and what can still be done.
 PageFrame {
     id: page
+    objectName: "sheetPage"
 
     required property SheetOfStudent sheet
     property bool justSealed: false
@@ -161,13 +162,13 @@ PageFrame {
         Layout.fillWidth: true
         visible: page.sheet.canWithdraw && page.doing !== "withdraw"
         grave: true
-        text: qsTr("Take this sheet back")
+        text: qsTr("Withdraw this sheet")
         onClicked: page.doing = "withdraw"
     }
     ReasonForm {
         visible: page.doing === "withdraw"
         prompt: qsTr("Why? The sheet stays visible with your reason and does not count. Once it is initialed, your instructor decides.")
-        doText: qsTr("Take it back")
+        doText: qsTr("Withdraw it")
         grave: true
         onDone: reason => {
             if (page.sheet.withdraw(reason))

@@ -16,6 +16,8 @@ namespace peelpack::student {
 namespace {
 
 constexpr const char* noteName = "app.draft";
+constexpr const char* favoritesName = "app.favorites";
+constexpr qsizetype mostFavorites = 24;
 constexpr std::size_t mostHits = 12;
 constexpr qsizetype mostRecent = 6;
 constexpr qsizetype mostRemembered = 4;
@@ -58,6 +60,9 @@ NewSheet::NewSheet(Desk& desk, QObject* parent) : QObject(parent), m_desk(desk)
             begin();
         }
     });
+    for (const QJsonValue id : QJsonDocument::fromJson(m_desk.kept(favoritesName)).array()) {
+        m_favorites.append(id.toString());
+    }
     gatherEarlier();
     begin();
     restore();
@@ -187,23 +192,33 @@ void NewSheet::search()
 {
     std::vector<ProcedureRow> rows;
     const auto add = [&](const catalogue::Procedure& procedure, const std::string& matched) {
+        const QString id = words::fromUtf8(procedure.id);
+        if (std::any_of(rows.begin(), rows.end(), [&](const ProcedureRow& row) { return row.id == id; })) {
+            return;
+        }
         QStringList specialties;
         for (const catalogue::Category category : procedure.categories) {
             specialties.append(words::of(category));
         }
-        rows.push_back({words::fromUtf8(procedure.id), words::fromUtf8(procedure.name),
+        rows.push_back({id, words::fromUtf8(procedure.name),
                         matched == procedure.name ? QString() : words::fromUtf8(matched),
-                        specialties.join(QStringLiteral(" · "))});
+                        specialties.join(QStringLiteral(" · ")), m_favorites.contains(id)});
     };
     if (searching()) {
         for (const catalogue::Hit& hit :
              m_desk.shelf().search().find(words::line(m_draft.query, mostLetters), mostHits)) {
             add(*hit.procedure, hit.matched);
         }
-        // What the student does often comes first among what fits.
-        std::stable_partition(rows.begin(), rows.end(),
-                              [&](const ProcedureRow& row) { return m_recent.contains(row.name); });
+        // Favorites come first among what fits, then what the student does often.
+        const auto others =
+            std::stable_partition(rows.begin(), rows.end(), [](const ProcedureRow& row) { return row.favorite; });
+        std::stable_partition(others, rows.end(), [&](const ProcedureRow& row) { return m_recent.contains(row.name); });
     } else {
+        for (const QString& id : m_favorites) {
+            if (const catalogue::Procedure* procedure = m_desk.shelf().catalogue().byId(id.toStdString())) {
+                add(*procedure, procedure->name);
+            }
+        }
         for (const QString& name : m_recent) {
             const auto found = m_desk.shelf().catalogue().byExactName(name.toStdString());
             if (found.size() == 1) {
@@ -213,6 +228,21 @@ void NewSheet::search()
     }
     m_hits.put(std::move(rows));
     Q_EMIT searched();
+}
+
+void NewSheet::favor(const QString& id, bool favorite)
+{
+    m_favorites.removeAll(id);
+    if (favorite) {
+        m_favorites.prepend(id);
+        m_favorites = m_favorites.mid(0, mostFavorites);
+    }
+    m_error = m_desk.keep(favoritesName,
+                          m_favorites.isEmpty()
+                              ? QByteArray()
+                              : QJsonDocument(QJsonArray::fromStringList(m_favorites)).toJson(QJsonDocument::Compact));
+    search();
+    Q_EMIT changed();
 }
 
 void NewSheet::take(const QString& name)

@@ -16,12 +16,14 @@ struct ProcedureRow {
     Q_PROPERTY(QString name MEMBER name)
     Q_PROPERTY(QString matched MEMBER matched)
     Q_PROPERTY(QString specialty MEMBER specialty)
+    Q_PROPERTY(bool favorite MEMBER favorite)
 
 public:
     QString id;
     QString name;
     QString matched;   ///< the shorthand or other wording that fitted; empty when it is the name
     QString specialty; ///< "Neurosurgery or orthopedics"
+    bool favorite = false;
     bool operator==(const ProcedureRow&) const = default;
 };
 
@@ -65,11 +67,14 @@ public:
 
     [[nodiscard]] const QString& query() const { return m_draft.query; }
     void setQuery(const QString& query);
-    /// What fits the query; without one, the student's own most frequent and latest.
+    /// What fits the query, favorites and what the student does often first; without a query the favorites, then the
+    /// student's own latest and most frequent.
     [[nodiscard]] ProcedureRows* hits() { return &m_hits; }
     [[nodiscard]] bool searching() const { return !m_draft.query.trimmed().isEmpty(); }
 
     [[nodiscard]] const QStringList& procedures() const { return m_draft.procedures; }
+    /// Makes a procedure of the catalogue a favorite, or no longer one; kept on this phone.
+    Q_INVOKABLE void favor(const QString& id, bool favorite);
     Q_INVOKABLE void take(const QString& name);
     /// What was typed, for a procedure that the catalogue does not have.
     Q_INVOKABLE void takeTyped();
@@ -141,6 +146,7 @@ private:
     Draft m_draft;
     Draft m_fresh;
     ProcedureRows m_hits;
+    QStringList m_favorites; ///< ids of the catalogue, the latest first
     QStringList m_recent;
     QStringList m_surgeons;
     QStringList m_sites;

@@ -202,8 +202,12 @@ void SheetPage::readPlaces(const record::SheetRecord& sheet, role::Outcome outco
                             static_cast<int>(counted->tally.best.targets[t].byCategory[catalogue::indexOf(category)]);
                     }
                 }
-                row.words = row.outlined ? tr("%n counted as second scrub", nullptr, row.count)
-                                         : tr("%n counted as first scrub", nullptr, row.count);
+                row.words = row.outlined ? tr("Counted so far, second scrub: %1").arg(row.count)
+                                         : tr("Counted so far, first scrub: %1").arg(row.count);
+            }
+            if (category == catalogue::Category::LaborDelivery) {
+                row.words += (row.words.isEmpty() ? QString() : QStringLiteral("\n")) +
+                             tr("A C-section is obstetrics and gynecology.");
             }
             if (categories.size() > 1 && best == category && known) {
                 row.hint = tr("Helps most");
@@ -230,7 +234,7 @@ void SheetPage::readCounting(const record::SheetRecord& sheet)
         }
         const tally::Seat& seat = tally.best.seats[i];
         if (seat.counts()) {
-            lines.append(tr("Counts under %1: %2.")
+            lines.append(tr("Filed under %1. Counts toward: %2.")
                              .arg(words::of(catalogue::categoryAt(static_cast<std::size_t>(seat.category))),
                                   words::of(counted->set.targets[static_cast<std::size_t>(seat.target)])));
         } else {
@@ -302,7 +306,7 @@ bool SheetPage::withdraw(const QString& reason)
         return false;
     }
     if (reason.simplified().isEmpty()) {
-        m_error = tr("Say why you take the sheet back; it stays visible with your reason.");
+        m_error = tr("Say why you withdraw the sheet; it stays visible with your reason.");
         Q_EMIT changed();
         return false;
     }

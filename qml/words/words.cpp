@@ -33,7 +33,7 @@ QStringList skillsWith(const sheet::Marks& marks, sheet::Mark mark, bool firstSc
     QStringList labels;
     for (const sheet::Skill skill : sheet::allSkills) {
         if (sheet::isFirstScrubSkill(skill) == firstScrub && marks.of(skill) == mark) {
-            labels.append(of(skill));
+            labels.append(inList(skill));
         }
     }
     return labels;
@@ -69,6 +69,33 @@ QString of(sheet::Skill skill)
         return say(QT_TRANSLATE_NOOP("Words", "Held retractors"));
     case sheet::Skill::Camera:
         return say(QT_TRANSLATE_NOOP("Words", "Handled the camera"));
+    }
+    return {};
+}
+
+QString inList(sheet::Skill skill)
+{
+    switch (skill) {
+    case sheet::Skill::Verify:
+        return say(QT_TRANSLATE_NOOP("Words", "checking supplies and equipment"));
+    case sheet::Skill::Setup:
+        return say(QT_TRANSLATE_NOOP("Words", "setting up the sterile field"));
+    case sheet::Skill::Counts:
+        return say(QT_TRANSLATE_NOOP("Words", "initial and closing counts"));
+    case sheet::Skill::Pass:
+        return say(QT_TRANSLATE_NOOP("Words", "passing instruments"));
+    case sheet::Skill::Technique:
+        return say(QT_TRANSLATE_NOOP("Words", "sterile technique"));
+    case sheet::Skill::Sponge:
+        return say(QT_TRANSLATE_NOOP("Words", "sponging the wound"));
+    case sheet::Skill::Suction:
+        return say(QT_TRANSLATE_NOOP("Words", "suctioning"));
+    case sheet::Skill::Cut:
+        return say(QT_TRANSLATE_NOOP("Words", "cutting suture"));
+    case sheet::Skill::Retract:
+        return say(QT_TRANSLATE_NOOP("Words", "holding retractors"));
+    case sheet::Skill::Camera:
+        return say(QT_TRANSLATE_NOOP("Words", "handling the camera"));
     }
     return {};
 }
@@ -121,7 +148,7 @@ QString of(catalogue::Category category)
         QT_TRANSLATE_NOOP("Words", "Plastic and reconstructive"),
         QT_TRANSLATE_NOOP("Words", "Procurement and transplant"),
         QT_TRANSLATE_NOOP("Words", "Diagnostic endoscopy"),
-        QT_TRANSLATE_NOOP("Words", "Labor and delivery"),
+        QT_TRANSLATE_NOOP("Words", "Vaginal delivery"),
     });
     static_assert(labels.size() == catalogue::categoryCount);
     return say(labels[catalogue::indexOf(category)]);
@@ -141,7 +168,7 @@ QString of(record::SheetStanding standing)
     case record::SheetStanding::Amended:
         return say(QT_TRANSLATE_NOOP("Words", "changed by your instructor"));
     case record::SheetStanding::Withdrawn:
-        return say(QT_TRANSLATE_NOOP("Words", "taken back"));
+        return say(QT_TRANSLATE_NOOP("Words", "withdrawn"));
     case record::SheetStanding::Void:
         return say(QT_TRANSLATE_NOOP("Words", "void"));
     }

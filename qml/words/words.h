@@ -16,6 +16,8 @@ namespace peelpack::words {
 QString fromUtf8(std::string_view text);
 
 QString of(sheet::Skill skill);
+/// The skill as a noun among others: "passing instruments".
+QString inList(sheet::Skill skill);
 QString of(sheet::Mark mark);
 QString of(role::Outcome outcome);
 QString of(catalogue::Category category);

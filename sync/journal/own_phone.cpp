@@ -8,6 +8,19 @@ namespace {
 constexpr std::string_view requestTag = "PPQ";
 constexpr std::string_view answerTag = "PPA\x01";
 
+Checked<Attestation> attestationIn(keys::ByteView answer)
+{
+    if (!keys::startsWith(answer, answerTag)) {
+        return Reason::NotOurs;
+    }
+    const keys::ByteView rest = answer.subspan(answerTag.size());
+    if (rest.size() <= keys::Signature::size) {
+        return Reason::TooShort;
+    }
+    const keys::ByteView bytes = rest.subspan(keys::Signature::size);
+    return Attestation{{bytes.begin(), bytes.end()}, *keys::Signature::from(rest.first(keys::Signature::size))};
+}
+
 } // namespace
 
 template <class Archive>
@@ -50,18 +63,19 @@ keys::Bytes signingAnswer(const Attestation& attestation)
     return bytes;
 }
 
+Checked<Statement> statementOf(keys::ByteView answer)
+{
+    const auto attestation = attestationIn(answer);
+    return attestation ? decodeStatement(attestation.value().statement) : attestation.reason();
+}
+
 Checked<Attestation> acceptAnswer(const SigningRequest& request, keys::ByteView answer, const FeedId& feed)
 {
-    if (!keys::startsWith(answer, answerTag)) {
-        return Reason::NotOurs;
+    auto attestation = attestationIn(answer);
+    if (!attestation) {
+        return attestation.reason();
     }
-    const keys::ByteView rest = answer.subspan(answerTag.size());
-    if (rest.size() <= keys::Signature::size) {
-        return Reason::TooShort;
-    }
-    const keys::ByteView bytes = rest.subspan(keys::Signature::size);
-    Attestation attestation{{bytes.begin(), bytes.end()}, *keys::Signature::from(rest.first(keys::Signature::size))};
-    const auto statement = checkAttestation(attestation, request.program, feed);
+    const auto statement = checkAttestation(attestation.value(), request.program, feed);
     if (!statement) {
         return statement.reason();
     }

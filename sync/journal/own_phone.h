@@ -26,6 +26,9 @@ Checked<SigningRequest> decodeSigningRequest(keys::ByteView bytes);
 
 /// What the preceptor's phone shows back.
 keys::Bytes signingAnswer(const Attestation& attestation);
+/// What an answer says, whatever sheet it is for; nothing is checked: for the phone that signed it. Reasons: NotOurs,
+/// TooShort, those of decodeStatement.
+Checked<Statement> statementOf(keys::ByteView answer);
 /// The attestation of an answer to this request, for the feed of the student's device. Reasons: NotOurs, TooShort,
 /// those of checkAttestation, BadSigner when no phone signed, BadCombination when it is for another sheet.
 Checked<Attestation> acceptAnswer(const SigningRequest& request, keys::ByteView answer, const FeedId& feed);

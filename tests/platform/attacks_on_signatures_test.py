@@ -22,6 +22,10 @@ class AttackOnSignatures(unittest.TestCase):
         program.run("sheet", "offer", sheet, "--out", request, vault="ines")
         program.run("preceptor", "sign", request, "--marks", "YYYYNYYYYA", "--preceptor", "L. Brandt", "--out", reply,
                     "--yes", vault="brandt")
+        listed = program.json("preceptor", "phone", vault="brandt")
+        self.assertEqual((listed["key"], [line["sheet"] for line in listed["signed"]]), (key, [sheet]))
+        program.run("preceptor", "sign", request, "--marks", "YYYYYYYYYY", "--preceptor", "I. Duarte", "--out",
+                    program.new_file("code"), "--yes", vault="ines", expect=2)
         signed = program.read(reply)
         mark = signed.index(bytes([4, 2]) + bytes(8) + bytes([5, 1]))
         better = program.write(signed[:mark + 1] + b"\1" + signed[mark + 2:], "code")

@@ -134,13 +134,24 @@ private:
         }
     }
 
+    /// A list that is open lies over the page, and is meant to.
+    static bool liesOver(const QQuickItem& item)
+    {
+        for (const QQuickItem* parent = &item; parent != nullptr; parent = parent->parentItem()) {
+            if (parent->inherits("QQuickOverlay")) {
+                return true;
+            }
+        }
+        return false;
+    }
+
     void overlaps()
     {
         for (std::size_t i = 0; i < m_controls.size(); ++i) {
             for (std::size_t j = i + 1; j < m_controls.size(); ++j) {
                 const QQuickItem& one = *m_controls[i];
                 const QQuickItem& other = *m_controls[j];
-                if (one.isAncestorOf(&other) || other.isAncestorOf(&one)) {
+                if (one.isAncestorOf(&other) || other.isAncestorOf(&one) || liesOver(one) != liesOver(other)) {
                     continue;
                 }
                 const QRectF both = seen(one).intersected(seen(other));

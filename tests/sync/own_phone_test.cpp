@@ -41,6 +41,10 @@ TEST_CASE("A preceptor's own phone answers a request with two codes", "[own-phon
     const keys::Bytes answer = journal::signingAnswer(attestation);
     CHECK(journal::acceptAnswer(request, answer, feed).value() == attestation);
 
+    CHECK(journal::encode(journal::statementOf(answer).value()).value() == attestation.statement);
+    CHECK(journal::statementOf(code).reason() == Reason::NotOurs);
+    CHECK(journal::statementOf(keys::ByteView(answer).first(68)).reason() == Reason::TooShort);
+
     SECTION("an answer to another request is not taken")
     {
         CHECK(journal::acceptAnswer(requestOf(world, idOf(0x52)), answer, feed).reason() == Reason::BadCombination);

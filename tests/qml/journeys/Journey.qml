@@ -7,7 +7,8 @@ import Peelpack.Test
 TestCase {
     id: journey
 
-    property var window: null
+    property var window: null       ///< the one in hand
+    property var otherWindow: null  ///< of two phones, the one that lies there
     property PhoneWorld world: null
     property int taps: 0
 
@@ -36,10 +37,38 @@ TestCase {
         window = windowMaker.createObject(null, { phone: world.phone })
         verify(waitForRendering(window.contentItem, 5000))
     }
+    // A preceptor's own phone beside the student's; it is in hand then.
+    function showPreceptor() {
+        otherWindow = window
+        world.startPreceptorPhone()
+        window = windowMaker.createObject(null, { phone: world.preceptorPhone })
+        verify(waitForRendering(window.contentItem, 5000))
+        takeInHand()
+    }
+    function swapPhones() {
+        const lying = window
+        window = otherWindow
+        otherWindow = lying
+        takeInHand()
+    }
+    function takeInHand() {
+        window.requestActivate()
+        tryVerify(() => window.active, 5000)
+    }
+    // What is on the screen now, as a picture file.
+    function photograph(name) {
+        wait(200) // whatever was still being drawn
+        const file = world.file(name)
+        grabImage(window.contentItem).save(file)
+        return file
+    }
     function end() {
         if (window)
             window.destroy()
         window = null
+        if (otherWindow)
+            otherWindow.destroy()
+        otherWindow = null
         wait(0)
         world.destroy()
         world = null

@@ -79,7 +79,7 @@ Journey {
         for (let skill = 5; skill < 10; ++skill)
             mark(skill, 2)
         tap("readBackButton")
-        awaitWords("N/A: Counts, initial and closing (No countable items were used)")
+        awaitWords("N/A: initial and closing counts (No countable items were used)")
         tap("toSigning")
         sign(0)
         takeBack()
@@ -139,7 +139,7 @@ Journey {
         tap("performedButton")
         tap("allYesButton")
         tap("readBackButton")
-        awaitWords("You did not see: Sponged the wound")
+        awaitWords("You did not see: sponging the wound")
         tap("toSigning")
         sign(0)
         takeBack()
@@ -303,6 +303,7 @@ Journey {
         tap("signButton")
         tryVerify(() => world.phone.handOver.error.indexOf("wait") >= 0, 20000)
         world.turnClock(86400 + 3600)
+        world.phone.touched() // the hour did not pass: nobody was away
         tapInside(await("cardPin"))
         type(world.pinOf(0))
         tap("signButton")
@@ -322,6 +323,39 @@ Journey {
         tryVerify(() => world.standingOf(sheet) === "returned", 8000)
         tapWords("Back")
         awaitWords("Your instructor asks: Which room was it?")
+    }
+
+    function test_favoritesComeFirst() {
+        world.openSheet("Carpal tunnel release", 3)
+        tap("newSheetButton")
+        tapInside(await("procedureSearch"))
+        type("hernia")
+        const rows = () => world.phone.student.newSheet.hits
+        const at = index => rows().data(rows().index(index, 0), Qt.UserRole)
+        tryVerify(() => rows().rowCount() > 2)
+        const wanted = at(2)
+        const star = await("star-" + wanted.id)
+        verify(!star.on && star.width >= 48 && star.height >= 48)
+        tap("star-" + wanted.id)
+        tryVerify(() => at(0).id === wanted.id && at(0).favorite)
+        tapInside(find("procedureSearch"))
+        for (let i = 0; i < 6; ++i)
+            keyClick(Qt.Key_Backspace)
+        tryCompare(find("procedureSearch"), "text", "")
+        compare(at(0).name, wanted.name)
+        compare(at(1).name, "Carpal tunnel release")
+        // It is kept on this phone.
+        window.destroy()
+        window = null
+        wait(0)
+        world.restart()
+        show()
+        unlock()
+        tap("newSheetButton")
+        verify((await("star-" + wanted.id)).on)
+        tap("star-" + wanted.id)
+        tryVerify(() => find("star-" + wanted.id) === null)
+        compare(at(0).name, "Carpal tunnel release")
     }
 
     function test_withdrawn() {

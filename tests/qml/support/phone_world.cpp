@@ -10,6 +10,7 @@
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
 #include "sync/keys/code.h"
+#include "sync/trust/policy.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
@@ -76,13 +77,118 @@ PhoneWorld::~PhoneWorld()
 
 void PhoneWorld::startPhone()
 {
-    m_phone = std::make_unique<shell::Phone>(
-        shell::Surroundings{m_vaultFile, m_folder + QStringLiteral("/app.ini"), m_marks,
-                            [this] {
-                                return journal::Time{QDateTime::currentSecsSinceEpoch() + m_offset, -300};
-                            },
-                            m_random, m_camera, m_share, m_shelf});
+    m_phone = std::make_unique<shell::Phone>(shell::Surroundings{
+        m_vaultFile, m_folder + QStringLiteral("/app.ini"), m_marks, clock(), m_random, m_camera, m_share, m_shelf});
     Q_EMIT phoneChanged();
+}
+
+session::Clock PhoneWorld::clock()
+{
+    return [this] { return journal::Time{QDateTime::currentSecsSinceEpoch() + m_offset, -300}; };
+}
+
+void PhoneWorld::startPreceptorPhone()
+{
+    m_preceptorPhone.reset();
+    QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
+    m_preceptorMarks =
+        std::make_unique<vault::FolderMarkStore>((m_folder + QStringLiteral("/preceptor-marks")).toStdString());
+    m_preceptorPhone = std::make_unique<shell::Phone>(shell::Surroundings{
+        (m_folder + QStringLiteral("/preceptor.peelvault")).toStdString(), m_folder + QStringLiteral("/preceptor.ini"),
+        *m_preceptorMarks, clock(), m_random, m_preceptorCamera, m_preceptorShare, m_shelf});
+    Q_EMIT phoneChanged();
+}
+
+void PhoneWorld::preceptorCameraIsThere(bool there)
+{
+    m_preceptorCamera.present = there;
+}
+
+void PhoneWorld::bringToStudent()
+{
+    session::Session& student = m_phone->desk()->session();
+    const session::Directory directory(*m_director);
+    const auto to = need(session::toStudent(*m_director, *directory.person(student.person())));
+    need(session::takeIn(student, {{"parcel", need(session::makeParcels(*m_director, to)).front()}}));
+    m_phone->desk()->refresh();
+}
+
+bool PhoneWorld::vouchFor(const QString& name, const QByteArray& key)
+{
+    const auto bytes = keys::fromHex(key.toStdString());
+    const auto verify = bytes ? keys::VerifyKey::from(*bytes) : std::nullopt;
+    if (!verify) {
+        return false;
+    }
+    journal::Vouch vouch;
+    vouch.person = m_random.id();
+    vouch.name = name.toStdString();
+    vouch.keyKind = journal::KeyKind::Device;
+    vouch.key = *verify;
+    need(m_director->append(m_director->programStream(), vouch));
+    bringToStudent();
+    return true;
+}
+
+void PhoneWorld::carryToPreceptor()
+{
+    m_preceptorShare.readyName = m_share.lastName;
+    m_preceptorShare.ready = m_share.last;
+}
+
+void PhoneWorld::carryToStudent()
+{
+    m_share.readyName = m_preceptorShare.lastName;
+    m_share.ready = m_preceptorShare.last;
+}
+
+void PhoneWorld::preceptorCameraSees(const QString& picture)
+{
+    m_preceptorCamera.frames = {QImage(picture).convertToFormat(QImage::Format_RGB32)};
+}
+
+void PhoneWorld::studentCameraSees(const QString& picture)
+{
+    m_camera.frames = {QImage(picture).convertToFormat(QImage::Format_RGB32)};
+}
+
+QString PhoneWorld::file(const QString& name) const
+{
+    return m_folder + QLatin1Char('/') + name;
+}
+
+void PhoneWorld::readyBytes(bool preceptors, const QByteArray& bytes)
+{
+    TestShare& share = preceptors ? m_preceptorShare : m_share;
+    share.readyName = QStringLiteral("code.bin");
+    share.ready = bytes;
+}
+
+QByteArray PhoneWorld::cardBytes(int preceptor) const
+{
+    return words::toArray(cardCode(preceptor));
+}
+
+QByteArray PhoneWorld::lastSavedBy(bool preceptors) const
+{
+    return preceptors ? m_preceptorShare.last : m_share.last;
+}
+
+QByteArray PhoneWorld::changedAt(const QByteArray& bytes, int place) const
+{
+    QByteArray changed = bytes;
+    changed[place] = static_cast<char>(changed[place] ^ 1);
+    return changed;
+}
+
+void PhoneWorld::setCounted(int bits)
+{
+    const auto before = trust::policyInForce(m_director->authority(), m_director->ledger().feeds());
+    journal::Policy policy = before->policy;
+    policy.standsOn = before->entry.hash;
+    policy.counted = static_cast<std::uint8_t>(bits);
+    need(m_director->append(m_director->programStream(), policy));
+    bringToStudent();
 }
 
 void PhoneWorld::beginProgram()
@@ -260,6 +366,19 @@ int PhoneWorld::wrongTriesOf(const QString& id)
         tries += ended.wrongTries;
     }
     return tries;
+}
+
+QString PhoneWorld::lastHandOverOf(const QString& id)
+{
+    constexpr std::int64_t secondsInMinute = 60;
+    const auto& ended = sheet(id).handOversEnded;
+    if (ended.empty()) {
+        return {};
+    }
+    const record::HandOverEnded& last = ended.back();
+    return QStringLiteral("%1 after %2")
+        .arg(last.cause == record::HandOverCause::TimedOut ? QStringLiteral("timed out") : QStringLiteral("ended"))
+        .arg((last.ended.seconds - last.began.seconds) / secondsInMinute);
 }
 
 QString PhoneWorld::categoriesOf(const QString& id)

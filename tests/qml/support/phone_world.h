@@ -18,6 +18,7 @@ namespace peelpack::test {
 class PhoneWorld : public QObject {
     Q_OBJECT
     Q_PROPERTY(peelpack::shell::Phone* phone READ phone NOTIFY phoneChanged)
+    Q_PROPERTY(peelpack::shell::Phone* preceptorPhone READ preceptorPhone NOTIFY phoneChanged)
     Q_PROPERTY(int saves READ saves NOTIFY phoneChanged)
 
 public:
@@ -27,6 +28,8 @@ public:
     ~PhoneWorld() override;
 
     [[nodiscard]] shell::Phone* phone() { return m_phone.get(); }
+    /// A second real phone, of a preceptor; null before startPreceptorPhone().
+    [[nodiscard]] shell::Phone* preceptorPhone() { return m_preceptorPhone.get(); }
     [[nodiscard]] int saves() const { return m_saves; }
     [[nodiscard]] session::Session& director() { return *m_director; }
     [[nodiscard]] const std::string& vaultFile() const { return m_vaultFile; }
@@ -62,6 +65,28 @@ public:
     /// Signs the request that the phone shows with a preceptor's own phone and lays the answer ready.
     Q_INVOKABLE bool answerOnOwnPhone();
 
+    // The preceptor's own phone.
+    Q_INVOKABLE void startPreceptorPhone();
+    Q_INVOKABLE void preceptorCameraIsThere(bool there);
+    /// An instructor vouches for the key that a signing key's text file or code holds; and the student hears of it.
+    Q_INVOKABLE bool vouchFor(const QString& name, const QByteArray& key);
+    /// Lays what one phone saved last ready for the other's file picker.
+    Q_INVOKABLE void carryToPreceptor();
+    Q_INVOKABLE void carryToStudent();
+    /// A picture of a screen, held before the preceptor's or the student's camera.
+    Q_INVOKABLE void preceptorCameraSees(const QString& picture);
+    Q_INVOKABLE void studentCameraSees(const QString& picture);
+    /// A file in the world's own folder.
+    Q_INVOKABLE QString file(const QString& name) const;
+    /// Other bytes for a phone's file picker: a card's code, a damaged answer.
+    Q_INVOKABLE void readyBytes(bool preceptors, const QByteArray& bytes);
+    Q_INVOKABLE QByteArray cardBytes(int preceptor) const;
+    Q_INVOKABLE QByteArray lastSavedBy(bool preceptors) const;
+    Q_INVOKABLE QByteArray changedAt(const QByteArray& bytes, int place) const;
+
+    /// The director's rules: which strengths count, as bits (journal::Policy::counted). The student's phone gets them.
+    Q_INVOKABLE void setCounted(int bits);
+
     /// The app is closed and started again on the same vault.
     Q_INVOKABLE void restart();
     /// Lets go of the vault, so that another process can open it.
@@ -82,6 +107,8 @@ public:
     Q_INVOKABLE int signersOf(const QString& id);
     Q_INVOKABLE int handOversOf(const QString& id);
     Q_INVOKABLE int wrongTriesOf(const QString& id);
+    /// How the last hand-over of the sheet ended, and after how many minutes.
+    Q_INVOKABLE QString lastHandOverOf(const QString& id);
     Q_INVOKABLE QString categoriesOf(const QString& id);
     Q_INVOKABLE int journalBytes();
 
@@ -98,6 +125,9 @@ private:
 
     void beginProgram();
     void startPhone();
+    [[nodiscard]] session::Clock clock();
+    /// The student's phone takes in what the director has for it.
+    void bringToStudent();
     [[nodiscard]] keys::Bytes cardCode(int preceptor) const;
     /// Stops the test when the phone is locked or has no such sheet.
     [[nodiscard]] const record::SheetRecord& sheet(const QString& id) const;
@@ -115,6 +145,10 @@ private:
     std::unique_ptr<session::Session> m_director;
     std::vector<Preceptor> m_preceptors;
     std::optional<keys::DeviceKey> m_ownPhone;
+    std::unique_ptr<vault::FolderMarkStore> m_preceptorMarks;
+    TestShare m_preceptorShare;
+    TestCamera m_preceptorCamera;
+    std::unique_ptr<shell::Phone> m_preceptorPhone;
     std::unique_ptr<shell::Phone> m_phone;
     QStringList m_known; ///< sheets that lastSheet() has told
     int m_saves = 0;
