@@ -739,10 +739,6 @@
         <translation>Favoritos; luego los últimos y los más frecuentes</translation>
     </message>
     <message>
-        <source>Favorite: %1</source>
-        <translation>Favorito: %1</translation>
-    </message>
-    <message>
         <source>Biopsy then excision of the same tumor, or scope turned open: both are one case.</source>
         <translation>Biopsia y luego escisión del mismo tumor, o endoscopia convertida en abierta: son un solo caso.</translation>
     </message>
@@ -948,6 +944,13 @@
     <message>
         <source>Count under %1</source>
         <translation>Contar en %1</translation>
+    </message>
+</context>
+<context>
+    <name>ProcedureHit</name>
+    <message>
+        <source>Favorite: %1</source>
+        <translation>Favorito: %1</translation>
     </message>
 </context>
 <context>

@@ -72,24 +72,10 @@ PageFrame {
     Repeater {
         id: hits
         model: query.visible ? page.sheet.hits : null
-        RowLayout {
-            id: hit
-            required property procedureRow row
+        ProcedureHit {
             Layout.fillWidth: true
-            spacing: 4
-            layoutDirection: Look.leftHand ? Qt.RightToLeft : Qt.LeftToRight
-            ChoiceRow {
-                Layout.fillWidth: true
-                text: hit.row.name
-                detail: (hit.row.matched.length > 0 ? hit.row.matched + " · " : "") + hit.row.specialty
-                onClicked: page.take(hit.row.name)
-            }
-            StarButton {
-                objectName: "star-" + hit.row.id
-                on: hit.row.favorite
-                text: qsTr("Favorite: %1").arg(hit.row.name)
-                onTurned: on => page.sheet.favor(hit.row.id, on)
-            }
+            onTaken: page.take(row.name)
+            onFavored: on => page.sheet.favor(row.id, on)
         }
     }
     ChoiceRow {
