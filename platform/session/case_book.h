@@ -20,5 +20,8 @@ struct CaseBook {
 /// book.
 base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalogue& catalogue,
                                 const std::vector<record::StudentRecord>& students);
+/// Of one student, whose record is not copied.
+base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalogue& catalogue,
+                                const record::StudentRecord& student);
 
 } // namespace peelpack::session
