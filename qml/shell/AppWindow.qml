@@ -58,6 +58,7 @@ ApplicationWindow {
                 case Phone.Open: return home
                 case Phone.HandedOver: return handOver
                 case Phone.Elsewhere: return elsewhere
+                case Phone.Staff: return staff
                 }
                 return first
             }
@@ -80,6 +81,13 @@ ApplicationWindow {
         StudentHome {
             phone: window.phone
             student: window.phone.student
+        }
+    }
+    Component {
+        id: staff
+        StaffHome {
+            phone: window.phone
+            staff: window.phone.staff
         }
     }
     Component {

@@ -34,54 +34,7 @@ PageFrame {
         opens: true
         onClicked: page.openPhone()
     }
-    SectionTitle { text: qsTr("How it looks") }
-    OnOffRow {
-        objectName: "darkRow"
-        Layout.fillWidth: true
-        text: qsTr("Dark")
-        on: page.settings.theme === Settings.Dark
-        onTurned: on => page.settings.theme = on ? Settings.Dark : Settings.Light
-    }
-    CardFrame {
-        Words {
-            Layout.fillWidth: true
-            text: qsTr("Text size: %1 %").arg(page.settings.textPercent)
-        }
-        RowLayout {
-            Layout.fillWidth: true
-            spacing: 8
-            ActionButton {
-                Layout.fillWidth: true
-                enabled: page.settings.textPercent > 100
-                text: qsTr("Smaller")
-                onClicked: page.settings.textPercent = page.settings.textPercent - 25
-            }
-            ActionButton {
-                Layout.fillWidth: true
-                enabled: page.settings.textPercent < 200
-                text: qsTr("Larger")
-                onClicked: page.settings.textPercent = page.settings.textPercent + 25
-            }
-        }
-    }
-    OnOffRow {
-        Layout.fillWidth: true
-        text: qsTr("Left hand")
-        detail: qsTr("What you tap moves to the left.")
-        on: page.settings.leftHand
-        onTurned: on => page.settings.leftHand = on
-    }
-    OnOffRow {
-        Layout.fillWidth: true
-        text: qsTr("No motion")
-        on: page.settings.calm
-        onTurned: on => page.settings.calm = on
-    }
-    SectionTitle { text: qsTr("Language") }
-    PickLanguage {
-        Layout.fillWidth: true
-        settings: page.settings
-    }
+    LookSettings { settings: page.settings }
 
     actions: [
         ActionButton {

@@ -8,7 +8,7 @@ TestCase {
     id: journey
 
     property var window: null
-    property PhoneWorld world: null
+    property QtObject world: null
     property int taps: 0
 
     when: true
