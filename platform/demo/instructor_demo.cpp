@@ -231,7 +231,7 @@ private:
             return;
         }
         // The instructor scrubs now and then.
-        const Signer& signer = m_signers[m_dice.chance(5) ? m_signers.size() - 1 : one.preceptor % 2];
+        const Signer& signer = m_signers[m_dice.chance(2) ? m_signers.size() - 1 : one.preceptor % 2];
         const session::SheetMarks marks{one.sheet, one.draft.procedures, one.draft.head, one.marks, one.feedback};
         if (one.ending == Ending::Drawn || one.ending == Ending::Paper) {
             need(session::signWeakly(phone, signer.name, marks, keys::Bytes{0, 2, 10, 10, 200, 200}, {}));

@@ -15,7 +15,7 @@ ClassJourney {
         end()
     }
     function key(key) {
-        console.log("key", key); keyClick(key)
+        keyClick(key)
         wait(40)
     }
 
@@ -48,6 +48,7 @@ ClassJourney {
         compare(staff.sheet.key, first)
 
         for (let i = 0; i < names.length; ++i) {
+            toUndecided(done)
             const sheet = staff.sheet.key.substr(33)
             if (sheet === review) {
                 key("y")
@@ -62,7 +63,7 @@ ClassJourney {
                 } else if (act === "r") {
                     key(Qt.Key_Return) // nothing is written without a word
                     verify(staff.sheet.key.endsWith(sheet))
-                    type("which room, j or k?") // letters are letters in a field
+                    type("which room, j or k") // letters are letters in a field
                     key(Qt.Key_Return)
                     done[sheet] = "returned"
                 } else if (act === "f") {
@@ -86,7 +87,7 @@ ClassJourney {
                     done[sheet] = "void"
                 }
             }
-            verify(staff.pending.waiting, sheets[sheet])
+            verify(staff.pending.waiting, sheets[sheet] + ": " + staff.sheet.error + " " + window.activeFocusItem + "\n" + words())
             // What was decided can be taken back, and is decided again.
             if (done[sheet] === "initialed") {
                 key("u")
@@ -101,6 +102,14 @@ ClassJourney {
             compare(world.standingOf(ines, sheet), done[sheet], sheets[sheet])
     }
 
+    // What was changed or filed elsewhere waits again, for initials: it is passed over.
+    function toUndecided(done) {
+        for (let i = 0; i < 8; ++i)
+            key("k")
+        for (let i = 0; i < 8 && done[staff.sheet.key.substr(33)] !== undefined; ++i)
+            key("j")
+        verify(done[staff.sheet.key.substr(33)] === undefined)
+    }
     function tabTo(fits) {
         for (let i = 0; i < 200; ++i) {
             if (fits(window.activeFocusItem))
