@@ -69,6 +69,7 @@ public:
         const std::int32_t looked = today - lastDays;
         for (Made& student : m_students) {
             live(student, 0, looked);
+            at(base::Date::fromDays(looked), 17);
             send(student);
         }
         at(base::Date::fromDays(looked), 18);
@@ -79,6 +80,7 @@ public:
             Made& student = m_students[i];
             askForReview(student, looked);
             live(student, looked + 1, today);
+            at(base::Date::fromDays(today), 14);
             if (i + notTakenIn < m_students.size()) {
                 send(student);
             } else {
@@ -207,6 +209,8 @@ private:
                 }
             }
             other.cases.push_back(std::move(shared));
+            std::stable_sort(other.cases.begin(), other.cases.end(),
+                             [](const DemoCase& a, const DemoCase& b) { return a.openOn < b.openOn; });
         }
     }
 
@@ -293,7 +297,7 @@ private:
             return;
         }
         session::Session& phone = *student.phone;
-        at(base::Date::fromDays(looked + 1), 17);
+        at(base::Date::fromDays(looked), 19);
         for (const record::SheetRecord& sheet : phone.recordOf(phone.person()).sheets) {
             if (sheet.isSigned() && sheet.content.marks.marks.of(sheet::Skill::Verify) == sheet::Mark::No) {
                 need(phone.append(

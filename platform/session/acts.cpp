@@ -44,7 +44,7 @@ base::Result<Writing> writing(const SheetPlace& place, base::Result<journal::Act
     return Writing{place.student, std::move(payload)};
 }
 
-base::Result<journal::Position> write(Session& session, base::Result<Writing> made)
+base::Result<journal::Position> write(Session& session, const base::Result<Writing>& made)
 {
     return made ? session.append(made.value().stream, made.value().payload)
                 : base::Result<journal::Position>(made.error());

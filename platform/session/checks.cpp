@@ -82,9 +82,9 @@ std::vector<TimeQuestion> timeQuestions(const Session& session, const keys::Id& 
         if (id.stream != student) {
             continue;
         }
-        for (merge::TimeQuestion& asked : merge::timeQuestions(session.authority(), session.ledger(), id)) {
+        for (const merge::TimeQuestion& asked : merge::timeQuestions(session.authority(), session.ledger(), id)) {
             const std::optional<keys::Id> sheet = sheetOf(session, asked.entry);
-            questions.push_back({std::move(asked), sheet});
+            questions.push_back({asked, sheet});
         }
     }
     return questions;

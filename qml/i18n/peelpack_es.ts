@@ -1972,6 +1972,10 @@
             <numerusform>Poner iniciales a las %n hojas sin novedad que se vieron</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Search</source>
+        <translation>Buscar</translation>
+    </message>
 </context>
 <context>
     <name>WelcomePage</name>

@@ -71,26 +71,22 @@ PageFrame {
                 page.staff.list.step(activeTranslation.x < 0 ? 1 : -1)
         }
     }
-    Item {
+    Flow {
         visible: page.backText.length > 0
-        implicitHeight: steps.implicitHeight
-        Row {
-            id: steps
-            spacing: 8
-            ActionButton {
-                objectName: "previousSheet"
-                enabled: page.staff.list.at > 0
-                text: qsTr("Before")
-                Accessible.name: qsTr("The sheet before")
-                onClicked: page.staff.list.step(-1)
-            }
-            ActionButton {
-                objectName: "nextSheet"
-                enabled: page.staff.list.at >= 0 && page.staff.list.at + 1 < page.staff.list.rows.rowCount()
-                text: qsTr("Next")
-                Accessible.name: qsTr("The next sheet")
-                onClicked: page.staff.list.step(1)
-            }
+        spacing: 8
+        ActionButton {
+            objectName: "previousSheet"
+            enabled: page.staff.list.at > 0
+            text: qsTr("Before")
+            Accessible.name: qsTr("The sheet before")
+            onClicked: page.staff.list.step(-1)
+        }
+        ActionButton {
+            objectName: "nextSheet"
+            enabled: page.staff.list.at >= 0 && page.staff.list.at + 1 < page.staff.list.rows.rowCount()
+            text: qsTr("Next")
+            Accessible.name: qsTr("The next sheet")
+            onClicked: page.staff.list.step(1)
         }
     }
     NoteBox {

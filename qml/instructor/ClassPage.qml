@@ -28,7 +28,6 @@ FocusScope {
         model: page.board.rows
         spacing: 8
         clip: true
-        reuseItems: true
         cacheBuffer: 400
         boundsBehavior: Flickable.StopAtBounds
         ScrollBar.vertical: ScrollBar {}
@@ -64,12 +63,14 @@ FocusScope {
             Flow {
                 spacing: 8
                 PickList {
+                    width: Math.min(implicitWidth, parent.width)
                     label: qsTr("Order")
                     choices: page.board.orders
                     current: page.board.order
                     onPicked: index => page.board.order = index
                 }
                 PickList {
+                    width: Math.min(implicitWidth, parent.width)
                     visible: page.board.classes.length > 2
                     label: qsTr("Class")
                     choices: page.board.classes

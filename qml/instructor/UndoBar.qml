@@ -25,8 +25,6 @@ Rectangle {
         font.pixelSize: Look.secondarySize
         font.weight: Font.Medium
         color: Look.colors.onWash
-        maximumLineCount: 4
-        elide: Text.ElideRight
         Accessible.role: Accessible.AlertMessage
     }
     LinkButton {

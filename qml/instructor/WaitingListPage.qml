@@ -27,7 +27,6 @@ FocusScope {
         model: page.waiting.rows
         spacing: 8
         clip: true
-        reuseItems: true
         cacheBuffer: 400
         boundsBehavior: Flickable.StopAtBounds
         ScrollBar.vertical: ScrollBar {}
@@ -61,7 +60,8 @@ FocusScope {
             }
             EntryField {
                 objectName: "waitingSearch"
-                hint: qsTr("Student, procedure, surgeon, site, room or preceptor")
+                hint: qsTr("Search")
+                field.Accessible.description: qsTr("Student, procedure, surgeon, site, room or preceptor")
                 text: page.waiting.text
                 onEdited: text => page.waiting.text = text
             }
@@ -69,6 +69,7 @@ FocusScope {
                 Layout.fillWidth: true
                 spacing: 8
                 PickList {
+                    width: Math.min(implicitWidth, parent.width)
                     objectName: "groupPick"
                     label: qsTr("Which ones")
                     choices: page.waiting.groups
@@ -76,12 +77,14 @@ FocusScope {
                     onPicked: index => page.waiting.group = index
                 }
                 PickList {
+                    width: Math.min(implicitWidth, parent.width)
                     label: qsTr("Order")
                     choices: page.waiting.orders
                     current: page.waiting.order
                     onPicked: index => page.waiting.order = index
                 }
                 PickList {
+                    width: Math.min(implicitWidth, parent.width)
                     visible: page.waiting.classes.length > 2
                     label: qsTr("Class")
                     choices: page.waiting.classes

@@ -40,7 +40,7 @@ struct Found {
 CheckList::CheckList(StaffDesk& desk, Checks& checks, PendingActs& pending, QObject* parent)
     : QObject(parent), m_desk(desk), m_checks(checks), m_pending(pending)
 {
-    connect(&desk, &StaffDesk::changed, this, &CheckList::read);
+    connect(&desk, &StaffDesk::changed, this, &CheckList::onDesk);
     connect(&pending, &PendingActs::changed, this, &CheckList::read);
     connect(&pending, &PendingActs::cameBack, this, &CheckList::show);
     read();
@@ -138,7 +138,7 @@ void CheckList::read()
     const QString ofClass = m_ofClass > 0 ? m_classes.value(m_ofClass) : QString();
     std::vector<Found> waiting;
     m_looked = 0;
-    std::size_t all = 0;
+    int all = 0;
     for (const Student& student : m_desk.students()) {
         const auto& scopes = student.person.scopes;
         if (!ofClass.isEmpty() && std::find(scopes.begin(), scopes.end(), ofClass.toStdString()) == scopes.end()) {
@@ -170,11 +170,9 @@ void CheckList::read()
     for (const Found& found : waiting) {
         rows.push_back(rowOf(*found.student, *found.sheet, found.asked));
     }
-    const auto read = static_cast<int>(m_desk.foldedCount());
-    const auto people = static_cast<int>(m_desk.students().size());
-    m_summary = read < people ? tr("Reading: %1 of %n student(s)", nullptr, people).arg(read)
-                : all == 0    ? tr("No sheet waits")
-                              : tr("%n sheet(s) wait", nullptr, static_cast<int>(all));
+    m_all = all;
+    m_stamp = m_desk.stamp();
+    summarize();
     m_rows.put(std::move(rows));
     m_at = -1;
     for (std::size_t i = 0; i < m_rows.rows().size(); ++i) {
@@ -182,6 +180,26 @@ void CheckList::read()
             m_at = static_cast<int>(i);
         }
     }
+    Q_EMIT changed();
+}
+
+void CheckList::summarize()
+{
+    const auto read = static_cast<int>(m_desk.foldedCount());
+    const auto people = static_cast<int>(m_desk.students().size());
+    m_summary = read < people ? tr("Reading: %1 of %n student(s)", nullptr, people).arg(read)
+                : m_all == 0  ? tr("No sheet waits")
+                              : tr("%n sheet(s) wait", nullptr, m_all);
+}
+
+void CheckList::onDesk()
+{
+    const bool allRead = m_desk.foldedCount() == m_desk.students().size();
+    if (allRead && m_stamp != m_desk.stamp()) {
+        read();
+        return;
+    }
+    summarize();
     Q_EMIT changed();
 }
 

@@ -115,6 +115,9 @@ Q_SIGNALS:
     void changed();
 
 private:
+    /// Progress only changes the summary; all rows are made once everybody was read, and again when a sheet changed.
+    void onDesk();
+    void summarize();
     void noteSeen();
     [[nodiscard]] bool fits(const Student& student, const record::SheetRecord& sheet,
                             const std::vector<questions::SheetQuestion>& asked, bool plain) const;
@@ -134,6 +137,8 @@ private:
     QStringList m_classes;
     QString m_summary;
     int m_looked = 0;
+    int m_all = 0;             ///< that wait, whatever is filtered
+    std::uint64_t m_stamp = 0; ///< of the desk, when the rows were made
     QString m_error;
     std::map<SheetKey, std::size_t> m_seen; ///< with the length of the history that was on screen
 };

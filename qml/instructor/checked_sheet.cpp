@@ -312,7 +312,10 @@ bool CheckedSheet::decide(base::Result<session::Writing> made, const QString& wh
         return refuse(m_bar);
     }
     const int from = m_list.at();
-    const QString text = what.arg(m_row.student, m_row.title);
+    constexpr qsizetype mostTitle = 40;
+    const bool tooLong = m_row.title.size() > mostTitle;
+    const QString title = tooLong ? m_row.title.left(mostTitle).trimmed() + QStringLiteral("…") : m_row.title;
+    const QString text = what.arg(m_row.student, title);
     if (!m_pending.decide({std::move(made).value()}, {*key}, text)) {
         return refuse(m_pending.error());
     }

@@ -91,6 +91,16 @@ BoardRow ClassBoard::rowOf(const Student& student) const
     return row;
 }
 
+const BoardRow& ClassBoard::madeRow(const Student& student)
+{
+    auto& [stamp, row] = m_made[student.person.id];
+    if (stamp != student.stamp || stamp == 0) {
+        stamp = student.stamp;
+        row = rowOf(student);
+    }
+    return row;
+}
+
 void ClassBoard::read()
 {
     readTargets();
@@ -113,7 +123,7 @@ void ClassBoard::read()
         const bool fits = (ofClass.empty() || std::find(scopes.begin(), scopes.end(), ofClass) != scopes.end()) &&
                           base::foldCaseAndSpaces(student.person.name).find(wanted) != std::string::npos;
         if (fits) {
-            all.emplace_back(rowOf(student), &student);
+            all.emplace_back(madeRow(student), &student);
         }
     }
     const auto lastDay = [](const Student& student) {

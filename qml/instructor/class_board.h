@@ -92,6 +92,7 @@ Q_SIGNALS:
 
 private:
     [[nodiscard]] BoardRow rowOf(const Student& student) const;
+    const BoardRow& madeRow(const Student& student);
     void readTargets();
 
     StaffDesk& m_desk;
@@ -101,6 +102,7 @@ private:
     QList<int> m_needed;
     QList<bool> m_outlined;
     int m_required = 0;
+    std::map<keys::Id, std::pair<std::uint64_t, BoardRow>> m_made; ///< with the stamp of the student
     QString m_text;
     QStringList m_classes;
     int m_ofClass = 0;

@@ -109,6 +109,7 @@ void StaffDesk::fold(Student& student)
     student.names = record::shortNames(student.record);
     student.notTheirs = session::repudiatedIn(*m_session, student.person.id);
     student.folded = true;
+    student.stamp = m_stamp = ++m_stamps;
 }
 
 void StaffDesk::count(Student& student)
@@ -127,6 +128,7 @@ void StaffDesk::count(Student& student)
     tally::Tallier tallier(*m_set, tally::Level::Recorded, tally::everyStrength);
     student.counted->tally =
         tallier.tally(book, book.students().empty() ? nobody : book.students().front(), {true, false, false});
+    student.stamp = ++m_stamps;
 }
 
 const Student* StaffDesk::student(const keys::Id& id)
@@ -235,6 +237,14 @@ QString StaffDesk::write(const std::vector<session::Writing>& writings)
     }
     Q_EMIT changed();
     return {};
+}
+
+void StaffDesk::speakAnew()
+{
+    for (Student& student : m_students) {
+        student.stamp = m_stamp = ++m_stamps;
+    }
+    Q_EMIT changed();
 }
 
 void StaffDesk::refresh()

@@ -38,7 +38,8 @@ struct Student {
         tally::StudentTally tally; ///< recorded, placed as best, without what to ask for next
     };
     std::unique_ptr<Counted> counted;
-    bool folded = false; ///< record, names and notTheirs are there
+    bool folded = false;     ///< record, names and notTheirs are there
+    std::uint64_t stamp = 0; ///< another one whenever it was folded or counted anew
 };
 
 /// A staff member's unlocked journal as the pages see it: students, folded and counted one after another while the
@@ -86,7 +87,9 @@ public:
     /// After something was taken in: everything is read anew.
     void refresh();
     /// The same values in other words.
-    void speakAnew() { Q_EMIT changed(); }
+    void speakAnew();
+    /// Another one whenever what the sheets say may have changed.
+    [[nodiscard]] std::uint64_t stamp() const { return m_stamp; }
 
 Q_SIGNALS:
     /// What is known has changed: sheets, counts, or how far the reading is.
@@ -106,6 +109,8 @@ private:
     QString m_setError;
     std::vector<Student> m_students;
     std::map<keys::Id, std::size_t> m_places;
+    std::uint64_t m_stamp = 0;
+    std::uint64_t m_stamps = 0; ///< given out
     std::size_t m_nextToFold = 0;
     std::size_t m_nextToCount = 0;
     QTimer m_work;

@@ -187,6 +187,30 @@ ClassJourney {
         compare(world.standingOf(ines, sheets[2]), "signed")
     }
 
+    function test_swipeGoesOnAndBack() {
+        const sheets = ["Tonsillectomy", "Cesarean section"].map(procedure => world.keyOf(ines, world.signedSheet(ines, procedure)))
+        hold("instructor")
+        takeIn([ines])
+        look(sheets[0])
+        const first = staff.list.at
+        swipe(first === 0 ? -1 : 1)
+        tryCompare(staff.sheet, "key", sheets[1])
+        swipe(first === 0 ? 1 : -1)
+        tryCompare(staff.sheet, "key", sheets[0])
+    }
+    function swipe(way) {
+        const page = await("checkedSheet")
+        const touch = touchEvent(page)
+        const from = page.width / 2 - way * 120
+        touch.press(0, page, from, 400).commit()
+        for (let i = 1; i <= 10; ++i) {
+            wait(12)
+            touch.move(0, page, from + way * 24 * i, 400).commit()
+        }
+        touch.release(0, page, from + way * 240, 400).commit()
+        wait(50)
+    }
+
     function test_filesThatCannotBeUsed() {
         hold("instructor")
         world.readyBroken()
