@@ -88,6 +88,8 @@ private:
         constexpr int roundMs = 15;
         for (int i = 0; i < rounds; ++i) {
             QGuiApplication::processEvents();
+            // There is no event loop around it that would do so, and a page that is gone must not be found again.
+            QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
             QThread::msleep(roundMs);
         }
     }

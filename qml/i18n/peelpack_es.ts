@@ -1431,6 +1431,10 @@
             <numerusform>Entregar el teléfono por %n hojas</numerusform>
         </translation>
     </message>
+    <message>
+        <source>Search</source>
+        <translation>Buscar</translation>
+    </message>
 </context>
 <context>
     <name>SheetPageView</name>

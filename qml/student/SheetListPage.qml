@@ -57,7 +57,8 @@ FocusScope {
             }
             EntryField {
                 objectName: "sheetSearch"
-                hint: qsTr("Procedure, surgeon, site or room")
+                hint: qsTr("Search")
+                field.Accessible.description: qsTr("Procedure, surgeon, site or room")
                 text: page.sheets.text
                 onEdited: text => page.sheets.text = text
             }
