@@ -19,6 +19,30 @@
     </message>
 </context>
 <context>
+    <name>CheckWords</name>
+    <message numerus="yes">
+        <source>%1: %n sheet(s) overlap in time, at different sites or in different rooms. Was the preceptor at each of them?</source>
+        <translation>
+            <numerusform>%1: %n sheet overlaps in time, at another site or in another room. Was the preceptor there?</numerusform>
+            <numerusform>%1: %n sheets overlap in time, at different sites or in different rooms. Was the preceptor at each of them?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n sheet(s) of one day, more than usual. Did the preceptor sign each of them?</source>
+        <translation>
+            <numerusform>%1: %n sheet of one day, more than usual. Did the preceptor sign it?</numerusform>
+            <numerusform>%1: %n sheets of one day, more than usual. Did the preceptor sign each of them?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n sheet(s) of different sites, signed within a minute. Did the preceptor sign each of them?</source>
+        <translation>
+            <numerusform>%1: %n sheet of another site, signed within a minute. Did the preceptor sign it?</numerusform>
+            <numerusform>%1: %n sheets of different sites, signed within a minute. Did the preceptor sign each of them?</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>MarkingPage</name>
     <message numerus="yes">
         <source>%n skill(s) not marked: they stay open.</source>

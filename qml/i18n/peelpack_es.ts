@@ -300,6 +300,27 @@
         <source>Taken back by the student</source>
         <translation>Retirada por el estudiante</translation>
     </message>
+    <message numerus="yes">
+        <source>%1: %n sheet(s) overlap in time, at different sites or in different rooms. Was the preceptor at each of them?</source>
+        <translation>
+            <numerusform>%1: %n hoja se cruza en el tiempo, en otra sede o sala. ¿Estuvo el preceptor en ella?</numerusform>
+            <numerusform>%1: %n hojas se cruzan en el tiempo, en distintas sedes o salas. ¿Estuvo el preceptor en todas?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n sheet(s) of one day, more than usual. Did the preceptor sign each of them?</source>
+        <translation>
+            <numerusform>%1: %n hoja de un día, más de lo usual. ¿La firmó el preceptor?</numerusform>
+            <numerusform>%1: %n hojas de un día, más de lo usual. ¿Las firmó todas el preceptor?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n sheet(s) of different sites, signed within a minute. Did the preceptor sign each of them?</source>
+        <translation>
+            <numerusform>%1: %n hoja de otra sede, firmada en un minuto. ¿La firmó el preceptor?</numerusform>
+            <numerusform>%1: %n hojas de distintas sedes, firmadas en un minuto. ¿Las firmó todas el preceptor?</numerusform>
+        </translation>
+    </message>
 </context>
 <context>
     <name>CheckedSheetPage</name>
@@ -1980,6 +2001,10 @@
         <source>Search</source>
         <translation>Buscar</translation>
     </message>
+    <message>
+        <source>Look over the preceptors&apos; signatures</source>
+        <translation>Repasar las firmas de los preceptores</translation>
+    </message>
 </context>
 <context>
     <name>WelcomePage</name>
@@ -2398,6 +2423,10 @@
             <numerusform>%n hoja con iniciales</numerusform>
             <numerusform>%n hojas con iniciales</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Nothing stands out about the preceptors&apos; signatures.</source>
+        <translation>Nada llama la atención en las firmas de los preceptores.</translation>
     </message>
 </context>
 <context>

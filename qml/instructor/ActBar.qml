@@ -30,7 +30,7 @@ Pile {
         ActionButton {
             objectName: "returnButton"
             text: qsTr("Return with a question") + bar.hint("R")
-            width: Math.min(implicitWidth, parent ? parent.width : implicitWidth)
+            width: Math.min(implicitWidth, bar.width)
             onClicked: bar.asked("return")
         }
         ActionButton {
@@ -44,14 +44,14 @@ Pile {
             objectName: "refileButton"
             visible: bar.all
             text: qsTr("File elsewhere") + bar.hint("F")
-            width: Math.min(implicitWidth, parent ? parent.width : implicitWidth)
+            width: Math.min(implicitWidth, bar.width)
             onClicked: bar.asked("refile")
         }
         ActionButton {
             objectName: "amendButton"
             visible: bar.all
             text: qsTr("Change") + bar.hint("A")
-            width: Math.min(implicitWidth, parent ? parent.width : implicitWidth)
+            width: Math.min(implicitWidth, bar.width)
             onClicked: bar.asked("amend")
         }
         ActionButton {
@@ -59,7 +59,7 @@ Pile {
             visible: bar.all
             grave: true
             text: qsTr("Void") + bar.hint("V")
-            width: Math.min(implicitWidth, parent ? parent.width : implicitWidth)
+            width: Math.min(implicitWidth, bar.width)
             onClicked: bar.asked("void")
         }
     }

@@ -17,7 +17,7 @@ AbstractButton {
     readonly property string waits: row.waiting === 0 ? qsTr("nothing waits")
                                   : row.toCheck === 0 ? qsTr("%n wait(s)", "", row.waiting)
                                                       : qsTr("%n wait(s)", "", row.waiting) + ", " + qsTr("%n to check", "", row.toCheck)
-    readonly property real cellWidth: (width - 28 - nameWidth - 2 * numberWidth - 100 * Look.textScale) / Math.max(1, targets)
+    readonly property real cellWidth: (width - 28 - nameWidth - 2 * numberWidth - 136 * Look.textScale) / Math.max(1, targets)
 
     implicitHeight: Math.max(Look.touch, (table ? wide.implicitHeight : narrow.implicitHeight) + 24)
     implicitWidth: 300
@@ -126,7 +126,7 @@ AbstractButton {
                 font.pixelSize: Look.secondarySize
             }
             Pile {
-                width: 100 * Look.textScale
+                width: 136 * Look.textScale
                 spacing: 2
                 Words {
                     text: card.waits

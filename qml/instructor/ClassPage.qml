@@ -81,7 +81,7 @@ FocusScope {
             Row {
                 id: titles
                 visible: page.table
-                readonly property real cellWidth: (head.width - 28 - page.nameWidth - 2 * page.numberWidth - 100 * Look.textScale) / Math.max(1, page.board.targets.length)
+                readonly property real cellWidth: (head.width - 28 - page.nameWidth - 2 * page.numberWidth - 136 * Look.textScale) / Math.max(1, page.board.targets.length)
                 leftPadding: 14
                 component Title: Words {
                     font.pixelSize: Look.smallSize
@@ -110,7 +110,7 @@ FocusScope {
                     text: qsTr("Last sheet")
                 }
                 Title {
-                    width: 100 * Look.textScale
+                    width: 136 * Look.textScale
                     text: qsTr("To do")
                 }
             }

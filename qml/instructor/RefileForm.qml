@@ -30,7 +30,7 @@ CardFrame {
                 id: choice
                 required property filingRow row
                 objectName: "refile-" + row.procedure + "-" + row.category
-                width: Math.min(implicitWidth, parent ? parent.width : implicitWidth)
+                width: Math.min(implicitWidth, form.width - 2 * form.padding)
                 main: form.procedure === row.procedure && form.category === row.category
                 enabled: !row.filed
                 text: (form.sheet.filings.rowCount() > 30 ? row.procedureName + ": " : "") + row.label + (row.filed ? " · " + qsTr("now") : "")

@@ -19,6 +19,7 @@ PageFrame {
     backText: qsTr("Class")
 
     Flow {
+        id: levels
         Layout.fillWidth: true
         spacing: 8
         Repeater {
@@ -29,7 +30,7 @@ PageFrame {
                 objectName: "level-" + index
                 main: page.student.level === index
                 text: modelData
-                width: Math.min(implicitWidth, parent ? parent.width : implicitWidth)
+                width: Math.min(implicitWidth, levels.width)
                 Accessible.checkable: true
                 Accessible.checked: main
                 onClicked: page.student.level = index

@@ -92,6 +92,19 @@ FocusScope {
                     onPicked: index => page.waiting.ofClass = index
                 }
             }
+            LinkButton {
+                objectName: "aboutPreceptors"
+                text: qsTr("Look over the preceptors' signatures")
+                visible: page.waiting.aboutPreceptors.length === 0
+                onClicked: page.waiting.askAboutPreceptors()
+            }
+            Repeater {
+                model: page.waiting.aboutPreceptors
+                NoteBox {
+                    required property string modelData
+                    text: modelData
+                }
+            }
             Item { implicitHeight: 1 }
             Words {
                 Layout.fillWidth: true

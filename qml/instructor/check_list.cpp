@@ -203,6 +203,28 @@ void CheckList::onDesk()
     Q_EMIT changed();
 }
 
+void CheckList::askAboutPreceptors()
+{
+    std::vector<questions::Signing> signings;
+    for (const Student& listed : m_desk.students()) {
+        const Student& student = *m_desk.student(listed.person.id);
+        for (const record::SheetRecord& sheet : student.record.sheets) {
+            for (questions::Signing& signing :
+                 questions::signingsOf(sheet, student.person.name, student.names.sheets.at(sheet.id))) {
+                signings.push_back(std::move(signing));
+            }
+        }
+    }
+    m_aboutPreceptors.clear();
+    for (const questions::SignerQuestion& question : questions::signerQuestions(std::move(signings), {})) {
+        m_aboutPreceptors.append(inWords(question, m_desk.today()));
+    }
+    if (m_aboutPreceptors.isEmpty()) {
+        m_aboutPreceptors.append(tr("Nothing stands out about the preceptors' signatures."));
+    }
+    Q_EMIT changed();
+}
+
 void CheckList::setText(const QString& text)
 {
     m_text = text;

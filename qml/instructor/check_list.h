@@ -65,6 +65,7 @@ class CheckList : public QObject {
     Q_PROPERTY(QStringList classes READ classes NOTIFY changed)
     Q_PROPERTY(QString summary READ summary NOTIFY changed)
     Q_PROPERTY(QString place READ place NOTIFY changed)
+    Q_PROPERTY(QStringList aboutPreceptors READ aboutPreceptors NOTIFY changed)
     Q_PROPERTY(int looked READ looked NOTIFY changed)
     Q_PROPERTY(QString error READ error NOTIFY changed)
 
@@ -94,10 +95,13 @@ public:
     [[nodiscard]] const QString& summary() const { return m_summary; }
     /// "Sheet 9 of 23"
     [[nodiscard]] QString place() const;
+    /// What is asked about a preceptor's signatures on all sheets, once somebody wanted to know.
+    [[nodiscard]] const QStringList& aboutPreceptors() const { return m_aboutPreceptors; }
     /// Plain sheets that were on screen and wait still.
     [[nodiscard]] int looked() const { return m_looked; }
     [[nodiscard]] const QString& error() const { return m_error; }
 
+    Q_INVOKABLE void askAboutPreceptors();
     Q_INVOKABLE void show(const QString& key);
     /// To the next one (1) or the one before (-1). False: there is none.
     Q_INVOKABLE bool step(int by);
@@ -140,6 +144,7 @@ private:
     int m_all = 0;             ///< that wait, whatever is filtered
     std::uint64_t m_stamp = 0; ///< of the desk, when the rows were made
     QString m_error;
+    QStringList m_aboutPreceptors;
     std::map<SheetKey, std::size_t> m_seen; ///< with the length of the history that was on screen
 };
 

@@ -110,6 +110,44 @@ QString inWords(merge::TimeQuestion::Sort sort)
     return words::fromUtf8(merge::sentence(sort));
 }
 
+QString inWords(const questions::SignerQuestion& question, base::Date today)
+{
+    constexpr std::size_t mostShown = 10;
+    const auto count = static_cast<int>(question.sheets.size());
+    QString text;
+    switch (question.kind) {
+    case questions::SignerQuestionKind::Overlap:
+        text = QCoreApplication::translate("CheckWords",
+                                           "%1: %n sheet(s) overlap in time, at different sites or in different rooms. "
+                                           "Was the preceptor at each of them?",
+                                           nullptr, count);
+        break;
+    case questions::SignerQuestionKind::ManyInADay:
+        text = QCoreApplication::translate(
+            "CheckWords", "%1: %n sheet(s) of one day, more than usual. Did the preceptor sign each of them?", nullptr,
+            count);
+        break;
+    case questions::SignerQuestionKind::SignedTogether:
+        text = QCoreApplication::translate("CheckWords",
+                                           "%1: %n sheet(s) of different sites, signed within a minute. Did the "
+                                           "preceptor sign each of them?",
+                                           nullptr, count);
+        break;
+    }
+    QStringList lines{text.arg(words::fromUtf8(question.name))};
+    for (std::size_t i = 0; i < question.sheets.size() && i < mostShown; ++i) {
+        const questions::Signing& sheet = question.sheets[i];
+        QStringList parts{words::day(sheet.date, today), words::fromUtf8(sheet.student)};
+        for (const std::string* part : {&sheet.site, &sheet.room}) {
+            if (!part->empty()) {
+                parts.append(words::fromUtf8(*part));
+            }
+        }
+        lines.append(parts.join(QStringLiteral(" · ")));
+    }
+    return lines.join(QLatin1Char('\n'));
+}
+
 QString headInWords(const record::Head& head, base::Date today)
 {
     QStringList parts{words::day(head.date, today)};

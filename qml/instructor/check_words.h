@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/questions/sheet_questions.h"
+#include "core/questions/signer_questions.h"
 #include "platform/session/checks.h"
 #include "qml/instructor/checks.h"
 
@@ -13,6 +14,8 @@ QString inWords(const questions::SheetQuestion& question);
 /// Nothing of this may be passed over: a signature that is denied, a sheet that changed.
 bool isGrave(questions::SheetQuestionKind kind);
 QString inWords(merge::TimeQuestion::Sort sort);
+/// With the sheets it is about, at most ten of them.
+QString inWords(const questions::SignerQuestion& question, base::Date today);
 /// "Mar 12 · Dr Okafor · North Campus · Room 4"
 QString headInWords(const record::Head& head, base::Date today);
 /// "signed by L. Brandt, CST" and the like.

@@ -187,6 +187,20 @@ ClassJourney {
         compare(world.standingOf(ines, sheets[2]), "signed")
     }
 
+    function test_onePreceptorInTwoRooms() {
+        world.signedSheetIn(ines, "Tonsillectomy", "Room 4")
+        hold("instructor")
+        takeIn([ines])
+        tap("aboutPreceptors")
+        awaitWords("Nothing stands out about the preceptors' signatures.")
+        hold(caleb)
+        world.signedSheetIn(ines, "Cesarean section", "Room 9")
+        hold("instructor")
+        takeIn([ines])
+        tap("aboutPreceptors")
+        awaitWords("overlap in time")
+        awaitWords("Room 9")
+    }
     function test_swipeGoesOnAndBack() {
         const sheets = ["Tonsillectomy", "Cesarean section"].map(procedure => world.keyOf(ines, world.signedSheet(ines, procedure)))
         hold("instructor")
