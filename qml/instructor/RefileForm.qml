@@ -30,7 +30,7 @@ CardFrame {
                 id: choice
                 required property filingRow row
                 objectName: "refile-" + row.procedure + "-" + row.category
-                width: Math.min(implicitWidth, form.width - 2 * form.padding)
+                width: Math.min(Math.ceil(natural.advanceWidth) + 40, form.width - 2 * form.padding)
                 main: form.procedure === row.procedure && form.category === row.category
                 enabled: !row.filed
                 text: (form.sheet.filings.rowCount() > 30 ? row.procedureName + ": " : "") + row.label + (row.filed ? " · " + qsTr("now") : "")
@@ -39,6 +39,12 @@ CardFrame {
                 onClicked: {
                     form.procedure = row.procedure
                     form.category = row.category
+                }
+                // The width on one line: the button's own wish changes while it wraps.
+                TextMetrics {
+                    id: natural
+                    font: choice.font
+                    text: choice.text
                 }
             }
         }
