@@ -16,6 +16,9 @@
 namespace peelpack::app {
 namespace {
 
+/// From here on only the instructor's screens are drawn: nobody has a phone that wide.
+constexpr int deskWidth = 1400;
+
 using preceptor::HandOver;
 using shell::Phone;
 
@@ -59,7 +62,14 @@ public:
         wear(m_phone, m_window);
         wear(m_ownPhone, m_ownWindow);
         m_on = m_window.window();
-        drawFirst();
+        const bool desk = dress.size.width() >= deskWidth;
+        if (!desk) {
+            drawFirst();
+        }
+        drawInstructor();
+        if (desk || !m_error.isEmpty()) {
+            return;
+        }
         m_phone.openDemo();
         waitUntil([this] { return m_phone.stage() == Phone::Open || !m_phone.error().isEmpty(); });
         if (m_phone.stage() != Phone::Open) {
@@ -91,7 +101,8 @@ private:
         constexpr int roundMs = 15;
         for (int i = 0; i < rounds; ++i) {
             QGuiApplication::processEvents();
-            QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete); // no event loop does it here
+            // There is no event loop around it that would do so, and a page that is gone must not be found again.
+            QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
             QThread::msleep(roundMs);
         }
     }
@@ -139,6 +150,82 @@ private:
         put("firstPages", "joiningNow", true);
         shoot("02-invitation");
         put("firstPages", "joiningNow", false);
+    }
+
+    void drawInstructor()
+    {
+        m_phone.openInstructorDemo();
+        waitUntil([this] { return m_phone.stage() == Phone::Staff || !m_phone.error().isEmpty(); });
+        if (m_phone.stage() != Phone::Staff) {
+            m_error = m_phone.error();
+            return;
+        }
+        m_phone.staffDesk()->finish();
+        instructor::StaffPages* staff = m_phone.staff();
+        shoot("50-check");
+        drawChecked();
+        staff->list()->leave();
+        put("staffHome", "place", 1);
+        shoot("60-class");
+        staff->student()->show(staff->board()->rows()->rows().front().id);
+        put("staffHome", "over", QStringLiteral("student"));
+        shoot("61-student");
+        put("staffHome", "over", QString());
+        put("staffHome", "place", 2);
+        shoot("62-parcels");
+        m_phone.takeInDemoParcels();
+        waitUntil([&] { return !staff->parcels()->busy(); });
+        shoot("63-taken-in");
+        put("staffHome", "place", 3);
+        shoot("64-me");
+        put("staffHome", "over", QStringLiteral("rules"));
+        shoot("65-rules");
+        m_phone.leaveDemo();
+        settle();
+    }
+
+    /// A plain sheet, one with a review, one of an operation at which two students were, and each form.
+    void drawChecked()
+    {
+        instructor::StaffPages* staff = m_phone.staff();
+        const auto show = [&](const std::function<bool()>& fits, const char* screen) {
+            QStringList keys;
+            for (const instructor::WaitingRow& row : staff->list()->rows()->rows()) {
+                keys.append(row.key);
+            }
+            for (const QString& key : keys) {
+                staff->list()->show(key);
+                if (fits()) {
+                    shoot(screen);
+                    return;
+                }
+            }
+            m_error = QStringLiteral("The demo has no sheet for %1.").arg(QString::fromLatin1(screen));
+        };
+        instructor::CheckedSheet* sheet = staff->sheet();
+        show([&] { return sheet->reviews()->rowCount() > 0; }, "51-review");
+        show([&] { return sheet->others()->rowCount() > 0; }, "52-one-operation");
+        show([&] { return !sheet->bar().isEmpty(); }, "53-own-signature");
+        show([&] { return !sheet->differences().isEmpty(); }, "54-differences");
+        const auto isPlain = [&] {
+            return sheet->questions().isEmpty() && sheet->canInitial() && !sheet->asksToConfirm() &&
+                   sheet->needsReason().isEmpty();
+        };
+        show(isPlain, "55-plain");
+        for (const auto& [doing, screen] : {std::pair("return", "56-return"), {"refile", "57-file-elsewhere"}}) {
+            put("checkedSheet", "doing", QString::fromLatin1(doing));
+            shoot(screen);
+        }
+        staff->amending()->begin();
+        staff->amending()->mark(static_cast<int>(sheet::Skill::Cut), static_cast<int>(sheet::Mark::No));
+        staff->amending()->mark(static_cast<int>(sheet::Skill::Camera), static_cast<int>(sheet::Mark::NotApplicable));
+        put("checkedSheet", "doing", QStringLiteral("amend"));
+        shoot("58-change");
+        put("checkedSheet", "doing", QString());
+        staff->amending()->drop();
+        sheet->initial({}, false);
+        shoot("59-undo");
+        staff->pending()->undo();
     }
 
     void drawStudent()
@@ -350,7 +437,8 @@ QString ScreenDress::name() const
 std::vector<ScreenDress> allDresses()
 {
     std::vector<ScreenDress> dresses;
-    for (const QSize size : {QSize(360, 640), QSize(390, 844), QSize(844, 390), QSize(1180, 820)}) {
+    for (const QSize size :
+         {QSize(360, 640), QSize(390, 844), QSize(844, 390), QSize(1180, 820), QSize(1440, 900), QSize(2560, 1440)}) {
         for (const bool dark : {false, true}) {
             for (const int percent : {100, 200}) {
                 for (const char* language : {"en", "es"}) {

@@ -22,7 +22,8 @@ struct ScreenDress {
     [[nodiscard]] QString name() const;
 };
 
-/// Phone upright and across, tablet; light and dark; text at 100 and 200 %; English and Spanish.
+/// Phone upright and across, tablet, and two desks for the instructor; light and dark; text at 100 and 200 %; English
+/// and Spanish.
 std::vector<ScreenDress> allDresses();
 
 /// What is done at a screen, which is on `window`; false ends the walk.

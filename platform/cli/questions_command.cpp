@@ -10,6 +10,7 @@
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
 #include "platform/cli/vault_rows.h"
+#include "platform/session/checks.h"
 #include "platform/session/repudiations.h"
 
 #include <algorithm>
@@ -112,13 +113,14 @@ base::Result<Answer> askAboutVault(const Arguments& arguments, const questions::
         for (const record::SheetRecord& sheet : student.sheets) {
             if (sheet.standing != record::SheetStanding::Withdrawn && sheet.standing != record::SheetStanding::Void) {
                 collected.sheet(names.sheets.at(sheet.id), sheet.content.head.date,
-                                sheetQuestions(sheet, isRepudiated(sheet, notTheirs), catalogue.value()));
+                                sentencesOf(session::sheetQuestions(sheet, questions::isRepudiated(sheet, notTheirs),
+                                                                    catalogue.value())));
             }
         }
         collected.times(session, id);
         collected.student(nameOf(session, student));
     }
-    return collected.answer(signerQuestionsOf(session, students.value(), plausible));
+    return collected.answer(session::signerQuestionsOf(session, students.value(), plausible));
 }
 
 /// The signings of the sheets that are in the book; `seen` holds them of every row that was taken, by student and

@@ -8,40 +8,11 @@
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
 #include "platform/files/resources.h"
+#include "platform/session/checks.h"
 #include "platform/session/repudiations.h"
-
-#include <algorithm>
 
 namespace peelpack::cli {
 namespace {
-
-/// Something about the sheet waits for an instructor's answer.
-bool isAsked(const record::SheetRecord& sheet)
-{
-    const bool review = std::any_of(sheet.reviews.begin(), sheet.reviews.end(), [](const record::Review& asked) {
-        return asked.answer == record::Review::Answer::Pending;
-    });
-    const bool withdrawal = sheet.withdrawal && !sheet.withdrawal->stands && !sheet.withdrawal->answered;
-    return review || withdrawal || sheet.changedAfterInitial || (sheet.initial && sheet.initial->onlyByAttester);
-}
-
-/// What an instructor still has to do with a sheet.
-bool waits(const record::SheetRecord& sheet, bool repudiated)
-{
-    switch (sheet.standing) {
-    case record::SheetStanding::Signed:
-    case record::SheetStanding::Amended:
-        return true;
-    case record::SheetStanding::Void:
-    case record::SheetStanding::Withdrawn:
-        return false;
-    case record::SheetStanding::Open:
-    case record::SheetStanding::Returned:
-    case record::SheetStanding::Initialed:
-        break;
-    }
-    return repudiated || isAsked(sheet);
-}
 
 base::Result<Answer> queue(const Arguments& arguments)
 {
@@ -68,12 +39,13 @@ base::Result<Answer> queue(const Arguments& arguments)
         nlohmann::ordered_json list = nlohmann::ordered_json::array();
         std::string lines;
         for (const record::SheetRecord& sheet : student.sheets) {
-            const bool repudiated = isRepudiated(sheet, notTheirs);
-            if (!waits(sheet, repudiated)) {
+            const bool repudiated = questions::isRepudiated(sheet, notTheirs);
+            if (!questions::waits(sheet, repudiated)) {
                 continue;
             }
             ++count;
-            const std::vector<std::string> questions = sheetQuestions(sheet, repudiated, catalogue.value());
+            const std::vector<std::string> questions =
+                sentencesOf(session::sheetQuestions(sheet, repudiated, catalogue.value()));
             const std::string& name = names.sheets.at(sheet.id);
             lines += sheetLine(sheet, name);
             for (const std::string& question : questions) {
@@ -91,7 +63,7 @@ base::Result<Answer> queue(const Arguments& arguments)
                 {{"student", nameOf(session, student)}, {"sheets", list}, {"times", times}});
         }
     }
-    const std::vector<questions::SignerQuestion> asked = signerQuestionsOf(session, students.value(), {});
+    const std::vector<questions::SignerQuestion> asked = session::signerQuestionsOf(session, students.value(), {});
     answer.json["signers"] = signerQuestionsJson(asked);
     answer.text += signerQuestionsText(asked);
     answer.text += count == 0 ? "No sheet waits.\n" : base::counted(count, "sheet waits", "sheets wait") + ".\n";

@@ -3,9 +3,9 @@
 #include "core/base/text.h"
 #include "core/questions/sample.h"
 #include "platform/cli/answer.h"
-#include "platform/cli/signer_questions.h"
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
+#include "platform/session/checks.h"
 #include "platform/session/repudiations.h"
 
 namespace peelpack::cli {
@@ -57,7 +57,7 @@ base::Result<Answer> sample(const Arguments& arguments)
     if (!students) {
         return students.error();
     }
-    std::vector<questions::Signing> signings = signingsIn(session, students.value());
+    std::vector<questions::Signing> signings = session::signingsIn(session, students.value());
     std::set<base::EntryHash> answered; // the preceptor has said already that it is not theirs
     for (const keys::Id& student : students.value()) {
         answered.merge(session::repudiatedIn(session, student));

@@ -7,6 +7,7 @@
 #include "platform/cli/short_id.h"
 #include "platform/cli/student_choice.h"
 #include "platform/files/text_file.h"
+#include "platform/session/checks.h"
 
 namespace peelpack::cli {
 namespace {

@@ -1,6 +1,6 @@
 #include "platform/cli/student_choice.h"
 
-#include <algorithm>
+#include "platform/session/checks.h"
 
 namespace peelpack::cli {
 
@@ -11,28 +11,16 @@ std::vector<OptionSpec> studentOptions()
 
 base::Result<std::vector<keys::Id>> chosenStudents(const session::Session& session, const Arguments& arguments)
 {
-    if (session.role() == journal::Role::Student) {
-        return std::vector<keys::Id>{session.person()};
-    }
-    const session::Directory directory(session);
-    if (const auto name = arguments.value("student")) {
+    const auto name = arguments.value("student");
+    if (name && session.role() != journal::Role::Student) {
+        const session::Directory directory(session);
         const base::Result<const session::Person*> found = directory.findPerson(*name, journal::Role::Student);
         if (!found) {
             return found.error();
         }
         return std::vector<keys::Id>{found.value()->id};
     }
-    const auto inClass = arguments.value("class");
-    std::vector<keys::Id> students;
-    for (const session::Person& person : directory.people()) {
-        const bool wanted =
-            person.role == journal::Role::Student &&
-            (!inClass || std::find(person.scopes.begin(), person.scopes.end(), *inClass) != person.scopes.end());
-        if (wanted) {
-            students.push_back(person.id);
-        }
-    }
-    return students;
+    return session::studentsOf(session, arguments.value("class"));
 }
 
 base::Result<session::SheetPlace> chosenSheet(const session::Session& session, const Arguments& arguments,
@@ -55,16 +43,6 @@ base::Result<session::SheetPlace> chosenSheet(const session::Session& session, c
         }
     }
     return found;
-}
-
-std::string nameOf(const session::Session& session, const record::StudentRecord& student)
-{
-    if (!student.name.empty()) {
-        return student.name;
-    }
-    const auto own = session.person() == session::idOf(student.student) ? session.note(session::notes::name)
-                                                                        : std::optional<keys::Bytes>();
-    return own && !own->empty() ? std::string(own->begin(), own->end()) : student.student.hex(8);
 }
 
 } // namespace peelpack::cli

@@ -19,7 +19,4 @@ base::Result<std::vector<keys::Id>> chosenStudents(const session::Session& sessi
 base::Result<session::SheetPlace> chosenSheet(const session::Session& session, const Arguments& arguments,
                                               const std::string& shortName);
 
-/// The granted name, else what the student calls themself on this device.
-std::string nameOf(const session::Session& session, const record::StudentRecord& student);
-
 } // namespace peelpack::cli

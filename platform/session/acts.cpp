@@ -35,14 +35,19 @@ base::Result<journal::Act> checkedAct(const Session& session, const SheetPlace& 
 }
 
 template <class Payload>
-base::Result<journal::Position> write(Session& session, const SheetPlace& place, base::Result<journal::Act> act,
-                                      Payload payload)
+base::Result<Writing> writing(const SheetPlace& place, base::Result<journal::Act> act, Payload payload)
 {
     if (!act) {
         return act.error();
     }
     payload.act = std::move(act).value();
-    return session.append(place.student, payload);
+    return Writing{place.student, std::move(payload)};
+}
+
+base::Result<journal::Position> write(Session& session, const base::Result<Writing>& made)
+{
+    return made ? session.append(made.value().stream, made.value().payload)
+                : base::Result<journal::Position>(made.error());
 }
 
 } // namespace
@@ -71,44 +76,42 @@ base::Result<journal::Act> actOn(const Session& session, const SheetPlace& place
     return act;
 }
 
-base::Result<journal::Position> initialSheet(Session& session, const SheetPlace& place, bool confirmed,
-                                             std::string reason)
+base::Result<Writing> initialing(const Session& session, const SheetPlace& place, bool confirmed, std::string reason)
 {
     if (place.record.standing == record::SheetStanding::Withdrawn) {
         return bad("The student took the sheet back; void it, or ask them to open another.");
     }
-    return write(session, place, checkedAct(session, place, std::move(reason), false), journal::Initial{{}, confirmed});
+    return writing(place, checkedAct(session, place, std::move(reason), false), journal::Initial{{}, confirmed});
 }
 
-base::Result<journal::Position> returnSheet(Session& session, const SheetPlace& place, std::string reason)
+base::Result<Writing> returning(const Session& session, const SheetPlace& place, std::string reason)
 {
-    return write(session, place, checkedAct(session, place, std::move(reason), true), journal::Return{});
+    return writing(place, checkedAct(session, place, std::move(reason), true), journal::Return{});
 }
 
-base::Result<journal::Position> voidSheet(Session& session, const SheetPlace& place, std::string reason)
+base::Result<Writing> voiding(const Session& session, const SheetPlace& place, std::string reason)
 {
-    return write(session, place, checkedAct(session, place, std::move(reason), true), journal::Void{});
+    return writing(place, checkedAct(session, place, std::move(reason), true), journal::Void{});
 }
 
-base::Result<journal::Position> refileSheet(Session& session, const SheetPlace& place,
-                                            std::vector<journal::Choice> choices, std::string reason)
+base::Result<Writing> refiling(const Session& session, const SheetPlace& place, std::vector<journal::Choice> choices,
+                               std::string reason)
 {
-    return write(session, place, checkedAct(session, place, std::move(reason), true),
-                 journal::Refile{{}, std::move(choices)});
+    return writing(place, checkedAct(session, place, std::move(reason), true), journal::Refile{{}, std::move(choices)});
 }
 
-base::Result<journal::Position> amendSheet(Session& session, const SheetPlace& place, const SheetChange& change,
-                                           std::string reason)
+base::Result<Writing> amending(const Session& session, const SheetPlace& place, const SheetChange& change,
+                               std::string reason)
 {
     if (change.marks.empty() && !change.head && change.procedures.empty()) {
         return bad("Nothing is changed.");
     }
-    return write(session, place, checkedAct(session, place, std::move(reason), true),
-                 journal::Amend{{}, change.marks, change.head, change.procedures});
+    return writing(place, checkedAct(session, place, std::move(reason), true),
+                   journal::Amend{{}, change.marks, change.head, change.procedures});
 }
 
-base::Result<journal::Position> acceptReview(Session& session, const SheetPlace& place,
-                                             const std::optional<sheet::Skill>& skill, std::string reason)
+base::Result<Writing> acceptingReview(const Session& session, const SheetPlace& place,
+                                      const std::optional<sheet::Skill>& skill, std::string reason)
 {
     const auto& reviews = place.record.reviews;
     const auto pending = std::find_if(reviews.rbegin(), reviews.rend(), [&](const record::Review& review) {
@@ -117,9 +120,43 @@ base::Result<journal::Position> acceptReview(Session& session, const SheetPlace&
     if (pending == reviews.rend()) {
         return bad("Nobody has asked for a review of that mark, or it was answered already.");
     }
-    return write(
-        session, place, checkedAct(session, place, std::move(reason), false),
+    return writing(
+        place, checkedAct(session, place, std::move(reason), false),
         journal::ReviewAccepted{{}, hashOf(pending->request), {pending->asked.skill, pending->asked.wanted, {}}});
+}
+
+base::Result<journal::Position> initialSheet(Session& session, const SheetPlace& place, bool confirmed,
+                                             std::string reason)
+{
+    return write(session, initialing(session, place, confirmed, std::move(reason)));
+}
+
+base::Result<journal::Position> returnSheet(Session& session, const SheetPlace& place, std::string reason)
+{
+    return write(session, returning(session, place, std::move(reason)));
+}
+
+base::Result<journal::Position> voidSheet(Session& session, const SheetPlace& place, std::string reason)
+{
+    return write(session, voiding(session, place, std::move(reason)));
+}
+
+base::Result<journal::Position> refileSheet(Session& session, const SheetPlace& place,
+                                            std::vector<journal::Choice> choices, std::string reason)
+{
+    return write(session, refiling(session, place, std::move(choices), std::move(reason)));
+}
+
+base::Result<journal::Position> amendSheet(Session& session, const SheetPlace& place, const SheetChange& change,
+                                           std::string reason)
+{
+    return write(session, amending(session, place, change, std::move(reason)));
+}
+
+base::Result<journal::Position> acceptReview(Session& session, const SheetPlace& place,
+                                             const std::optional<sheet::Skill>& skill, std::string reason)
+{
+    return write(session, acceptingReview(session, place, skill, std::move(reason)));
 }
 
 } // namespace peelpack::session

@@ -12,7 +12,7 @@ namespace {
 constexpr std::size_t idDigits = 8;
 
 /// Two students of one name are two students.
-std::vector<std::string> namesInBook(const std::vector<record::StudentRecord>& students)
+std::vector<std::string> namesInBook(std::span<const record::StudentRecord> students)
 {
     std::map<std::string_view, std::size_t> times;
     for (const record::StudentRecord& student : students) {
@@ -42,7 +42,7 @@ const sheet::BookStudent* CaseBook::student(std::size_t student) const
 }
 
 void eachCaseRow(const Session& session, const catalogue::Catalogue& catalogue,
-                 const std::vector<record::StudentRecord>& students,
+                 std::span<const record::StudentRecord> students,
                  const std::function<void(const sheet::CaseRow&)>& onRow)
 {
     const record::RowRules rules = rowRules(session, catalogue);
@@ -58,7 +58,7 @@ void eachCaseRow(const Session& session, const catalogue::Catalogue& catalogue,
 }
 
 base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalogue& catalogue,
-                                const std::vector<record::StudentRecord>& students)
+                                std::span<const record::StudentRecord> students)
 {
     std::vector<std::string> notLogged;
     sheet::SheetReader reader(catalogue, files::normalized);
@@ -75,6 +75,12 @@ base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalog
         return reading.error();
     }
     return CaseBook{std::move(reading).value(), namesInBook(students), std::move(notLogged)};
+}
+
+base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalogue& catalogue,
+                                const record::StudentRecord& student)
+{
+    return caseBook(session, catalogue, std::span(&student, 1));
 }
 
 } // namespace peelpack::session

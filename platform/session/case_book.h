@@ -5,6 +5,7 @@
 #include "platform/session/sheets.h"
 
 #include <functional>
+#include <span>
 #include <string>
 #include <vector>
 
@@ -26,12 +27,15 @@ struct CaseBook {
 /// Every row of these students' sheets, in their order; a row without a category is of a procedure that is neither
 /// logged nor in the catalogue.
 void eachCaseRow(const Session& session, const catalogue::Catalogue& catalogue,
-                 const std::vector<record::StudentRecord>& students,
+                 std::span<const record::StudentRecord> students,
                  const std::function<void(const sheet::CaseRow&)>& onRow);
 
 /// By the same path as a case-sheet file, so that a vault and a file are counted alike. The catalogue must outlive the
 /// book.
 base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalogue& catalogue,
-                                const std::vector<record::StudentRecord>& students);
+                                std::span<const record::StudentRecord> students);
+/// Of one student, whose record is not copied.
+base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalogue& catalogue,
+                                const record::StudentRecord& student);
 
 } // namespace peelpack::session

@@ -187,7 +187,7 @@ base::Result<CompletionState> completionState(const Session& session, const cata
         return set.error();
     }
     const record::StudentRecord record = session.recordOf(student);
-    const base::Result<CaseBook> cases = caseBook(session, catalogue, {record});
+    const base::Result<CaseBook> cases = caseBook(session, catalogue, record);
     if (!cases) {
         return cases.error();
     }

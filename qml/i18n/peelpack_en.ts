@@ -2,6 +2,47 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en_US" sourcelanguage="en_US">
 <context>
+    <name>BoardCard</name>
+    <message numerus="yes">
+        <source>%n wait(s)</source>
+        <translation>
+            <numerusform>%n waits</numerusform>
+            <numerusform>%n wait</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to check</source>
+        <translation>
+            <numerusform>%n to check</numerusform>
+            <numerusform>%n to check</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>CheckWords</name>
+    <message numerus="yes">
+        <source>%1: %n sheet(s) overlap in time, at different sites or in different rooms. Was the preceptor at each of them?</source>
+        <translation>
+            <numerusform>%1: %n sheet overlaps in time, at another site or in another room. Was the preceptor there?</numerusform>
+            <numerusform>%1: %n sheets overlap in time, at different sites or in different rooms. Was the preceptor at each of them?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n sheet(s) of one day, more than usual. Did the preceptor sign each of them?</source>
+        <translation>
+            <numerusform>%1: %n sheet of one day, more than usual. Did the preceptor sign it?</numerusform>
+            <numerusform>%1: %n sheets of one day, more than usual. Did the preceptor sign each of them?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n sheet(s) of different sites, signed within a minute. Did the preceptor sign each of them?</source>
+        <translation>
+            <numerusform>%1: %n sheet of another site, signed within a minute. Did the preceptor sign it?</numerusform>
+            <numerusform>%1: %n sheets of different sites, signed within a minute. Did the preceptor sign each of them?</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>MarkingPage</name>
     <message numerus="yes">
         <source>%n skill(s) not marked: they stay open.</source>
@@ -65,6 +106,178 @@
         <translation>
             <numerusform>%1 and %n more</numerusform>
             <numerusform>%1 and %n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>WaitingListPage</name>
+    <message numerus="yes">
+        <source>Initial the %n plain sheet(s) that you looked at</source>
+        <translation>
+            <numerusform>Initial the plain sheet that you looked at</numerusform>
+            <numerusform>Initial the %n plain sheets that you looked at</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::instructor::CheckList</name>
+    <message numerus="yes">
+        <source>And %n more.</source>
+        <translation>
+            <numerusform>And %n more.</numerusform>
+            <numerusform>And %n more.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Reading: %1 of %n student(s)</source>
+        <translation>
+            <numerusform>Reading: %1 of %n student</numerusform>
+            <numerusform>Reading: %1 of %n students</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s) wait</source>
+        <translation>
+            <numerusform>%n sheet waits</numerusform>
+            <numerusform>%n sheets wait</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s) initialed</source>
+        <translation>
+            <numerusform>%n sheet initialed</numerusform>
+            <numerusform>%n sheets initialed</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::instructor::ClassBoard</name>
+    <message numerus="yes">
+        <source>%n mark review(s)</source>
+        <translation>
+            <numerusform>%n mark review</numerusform>
+            <numerusform>%n mark reviews</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n returned</source>
+        <translation>
+            <numerusform>%n returned</numerusform>
+            <numerusform>%n returned</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>no sheet for %n day(s)</source>
+        <translation>
+            <numerusform>no sheet for %n day</numerusform>
+            <numerusform>no sheet for %n days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Counting: %1 of %n student(s)</source>
+        <translation>
+            <numerusform>Counting: %1 of %n student</numerusform>
+            <numerusform>Counting: %1 of %n students</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n student(s)</source>
+        <translation>
+            <numerusform>%n student</numerusform>
+            <numerusform>%n students</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n with all cases recorded</source>
+        <translation>
+            <numerusform>%n with all cases recorded</numerusform>
+            <numerusform>%n with all cases recorded</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::instructor::RulesInForce</name>
+    <message numerus="yes">
+        <source>%n case(s)</source>
+        <translation>
+            <numerusform>%n case</numerusform>
+            <numerusform>%n cases</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::instructor::StaffParcels</name>
+    <message numerus="yes">
+        <source>Stopped: %n file(s) were not looked at.</source>
+        <translation>
+            <numerusform>Stopped: %n file was not looked at.</numerusform>
+            <numerusform>Stopped: %n files were not looked at.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new item(s) taken in.</source>
+        <translation>
+            <numerusform>%n new item taken in.</numerusform>
+            <numerusform>%n new items taken in.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n receipt(s) signed.</source>
+        <translation>
+            <numerusform>%n receipt signed.</numerusform>
+            <numerusform>%n receipts signed.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) in this version.</source>
+        <translation>
+            <numerusform>%n item in this version.</numerusform>
+            <numerusform>%n items in this version.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new</source>
+        <translation>
+            <numerusform>%n new</numerusform>
+            <numerusform>%n new</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n known</source>
+        <translation>
+            <numerusform>%n known</numerusform>
+            <numerusform>%n known</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) from you that they do not have yet</source>
+        <translation>
+            <numerusform>%n item from you that they do not have yet</numerusform>
+            <numerusform>%n items from you that they do not have yet</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::instructor::StudentOfClass</name>
+    <message numerus="yes">
+        <source>%n observation(s)</source>
+        <translation>
+            <numerusform>%n observation</numerusform>
+            <numerusform>%n observations</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s) not fully marked</source>
+        <translation>
+            <numerusform>%n sheet not fully marked</numerusform>
+            <numerusform>%n sheets not fully marked</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n canceled case(s)</source>
+        <translation>
+            <numerusform>%n canceled case</numerusform>
+            <numerusform>%n canceled cases</numerusform>
         </translation>
     </message>
 </context>

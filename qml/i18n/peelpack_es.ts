@@ -2,6 +2,92 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="es_US" sourcelanguage="en_US">
 <context>
+    <name>ActBar</name>
+    <message>
+        <source>Initial as %1, %2</source>
+        <translation>Iniciales: %1, %2</translation>
+    </message>
+    <message>
+        <source>Initial it</source>
+        <translation>Poner iniciales</translation>
+    </message>
+    <message>
+        <source>Return with a question</source>
+        <translation>Devolver con una pregunta</translation>
+    </message>
+    <message>
+        <source>More</source>
+        <translation>Más</translation>
+    </message>
+    <message>
+        <source>More decisions</source>
+        <translation>Más decisiones</translation>
+    </message>
+    <message>
+        <source>File elsewhere</source>
+        <translation>Archivar en otra</translation>
+    </message>
+    <message>
+        <source>Change</source>
+        <translation>Cambiar</translation>
+    </message>
+    <message>
+        <source>Void</source>
+        <translation>Anular</translation>
+    </message>
+</context>
+<context>
+    <name>AmendForm</name>
+    <message>
+        <source>Change the sheet</source>
+        <translation>Cambiar la hoja</translation>
+    </message>
+    <message>
+        <source>What the preceptor signed stays on the record beside it.</source>
+        <translation>Lo que firmó el preceptor queda al lado en el registro.</translation>
+    </message>
+    <message>
+        <source>Procedures, with semicolons between</source>
+        <translation>Procedimientos, separados por punto y coma</translation>
+    </message>
+    <message>
+        <source>Date, as 2026-03-12</source>
+        <translation>Fecha, como 2026-03-12</translation>
+    </message>
+    <message>
+        <source>Surgeon</source>
+        <translation>Cirujano</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Sede</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation>Sala</translation>
+    </message>
+    <message>
+        <source>Canceled before incision</source>
+        <translation>Cancelado antes de la incisión</translation>
+    </message>
+    <message>
+        <source>What changes</source>
+        <translation>Lo que cambia</translation>
+    </message>
+    <message>
+        <source>Why? It stays beside the sheet for good.</source>
+        <translation>¿Por qué? Queda al lado de la hoja para siempre.</translation>
+    </message>
+    <message>
+        <source>Change it</source>
+        <translation>Cambiar</translation>
+    </message>
+    <message>
+        <source>Leave it as it is</source>
+        <translation>Dejarla como está</translation>
+    </message>
+</context>
+<context>
     <name>AnswerPage</name>
     <message>
         <source>Signed by %1</source>
@@ -50,6 +136,323 @@
     <message>
         <source>Done</source>
         <translation>Listo</translation>
+    </message>
+</context>
+<context>
+    <name>BesideTable</name>
+    <message>
+        <source>Signed sheet</source>
+        <translation>Hoja firmada</translation>
+    </message>
+    <message>
+        <source>Log entry</source>
+        <translation>Registro</translation>
+    </message>
+    <message>
+        <source>signed: %1; logged: %2</source>
+        <translation>firmado: %1; registrado: %2</translation>
+    </message>
+    <message>
+        <source>(differs)</source>
+        <translation>(difiere)</translation>
+    </message>
+    <message>
+        <source>Signed: %1</source>
+        <translation>Firmado: %1</translation>
+    </message>
+    <message>
+        <source>Logged: %1 (differs)</source>
+        <translation>Registrado: %1 (difiere)</translation>
+    </message>
+    <message>
+        <source>Logged: %1</source>
+        <translation>Registrado: %1</translation>
+    </message>
+</context>
+<context>
+    <name>BoardCard</name>
+    <message>
+        <source>%1 of %2</source>
+        <translation>%1 de %2</translation>
+    </message>
+    <message>
+        <source>being counted</source>
+        <translation>se está contando</translation>
+    </message>
+    <message>
+        <source>nothing waits</source>
+        <translation>nada espera</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n wait(s)</source>
+        <translation>
+            <numerusform>espera %n</numerusform>
+            <numerusform>esperan %n</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n to check</source>
+        <translation>
+            <numerusform>%n por revisar</numerusform>
+            <numerusform>%n por revisar</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>last sheet %1</source>
+        <translation>última hoja: %1</translation>
+    </message>
+</context>
+<context>
+    <name>CheckPlace</name>
+    <message>
+        <source>All that wait</source>
+        <translation>Todas las que esperan</translation>
+    </message>
+    <message>
+        <source>Choose a sheet, or press J for the first one. J and K or the arrows go on and back; the letters beside the buttons decide.</source>
+        <translation>Elija una hoja, o pulse J para la primera. J y K o las flechas avanzan y retroceden; las letras junto a los botones deciden.</translation>
+    </message>
+</context>
+<context>
+    <name>CheckWords</name>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>%1: &quot;%2&quot; was signed, &quot;%3&quot; is in the log.</source>
+        <translation>%1: se firmó «%2», el registro dice «%3».</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Surgeon</source>
+        <translation>Cirujano</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Sede</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation>Sala</translation>
+    </message>
+    <message>
+        <source>Times</source>
+        <translation>Horas</translation>
+    </message>
+    <message>
+        <source>The log says that the case was canceled.</source>
+        <translation>El registro dice que el caso se canceló.</translation>
+    </message>
+    <message>
+        <source>It was signed as canceled; the log says it was not.</source>
+        <translation>Se firmó como cancelado; el registro dice que no lo fue.</translation>
+    </message>
+    <message>
+        <source>The preceptor says that a signature on it is not theirs.</source>
+        <translation>El preceptor dice que una firma en ella no es suya.</translation>
+    </message>
+    <message>
+        <source>The student asks for a review of &quot;%1&quot;.</source>
+        <translation>El estudiante pide una revisión de «%1».</translation>
+    </message>
+    <message>
+        <source>Two signers differ on &quot;%1&quot;.</source>
+        <translation>Dos firmantes difieren en «%1».</translation>
+    </message>
+    <message>
+        <source>The student changed the sheet after it was signed.</source>
+        <translation>El estudiante cambió la hoja después de la firma.</translation>
+    </message>
+    <message>
+        <source>Something came after it was initialed.</source>
+        <translation>Llegó algo después de las iniciales.</translation>
+    </message>
+    <message>
+        <source>The student asks to take it back.</source>
+        <translation>El estudiante pide retirarla.</translation>
+    </message>
+    <message>
+        <source>It is initialed only by who signed it: somebody else has to.</source>
+        <translation>Solo tiene iniciales de quien la firmó: debe ponerlas otra persona.</translation>
+    </message>
+    <message>
+        <source>The signature is weak: confirm it with the preceptor.</source>
+        <translation>La firma es débil: hay que confirmarla con el preceptor.</translation>
+    </message>
+    <message>
+        <source>Two instructors acted on it apart; one action is in force, the other stands beside it.</source>
+        <translation>Dos docentes decidieron por separado; una decisión está en vigor, la otra queda al lado.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is N/A: was it not called for on this case?</source>
+        <translation>«%1» tiene N/A: ¿no hacía falta en este caso?</translation>
+    </message>
+    <message>
+        <source>Counts are N/A on a case that usually has counts: does the reason hold?</source>
+        <translation>Los conteos tienen N/A en un caso que suele llevarlos: ¿vale el motivo?</translation>
+    </message>
+    <message>
+        <source>It says it was written before a receipt that its phone had seen.</source>
+        <translation>Dice que se escribió antes de un acuse que su teléfono ya tenía.</translation>
+    </message>
+    <message>
+        <source>It says it was written after the receipt for it.</source>
+        <translation>Dice que se escribió después de su acuse.</translation>
+    </message>
+    <message>
+        <source>The clock of the phone was set back before it was written.</source>
+        <translation>El reloj del teléfono se atrasó antes de escribirla.</translation>
+    </message>
+    <message>
+        <source>It is dated to a day that had been received before it was opened.</source>
+        <translation>Lleva la fecha de un día ya recibido antes de abrirla.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n sheet(s) overlap in time, at different sites or in different rooms. Was the preceptor at each of them?</source>
+        <translation>
+            <numerusform>%1: %n hoja se cruza en el tiempo, en otra sede o sala. ¿Estuvo el preceptor en ella?</numerusform>
+            <numerusform>%1: %n hojas se cruzan en el tiempo, en distintas sedes o salas. ¿Estuvo el preceptor en todas?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n sheet(s) of one day, more than usual. Did the preceptor sign each of them?</source>
+        <translation>
+            <numerusform>%1: %n hoja de un día, más de lo usual. ¿La firmó el preceptor?</numerusform>
+            <numerusform>%1: %n hojas de un día, más de lo usual. ¿Las firmó todas el preceptor?</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n sheet(s) of different sites, signed within a minute. Did the preceptor sign each of them?</source>
+        <translation>
+            <numerusform>%1: %n hoja de otra sede, firmada en un minuto. ¿La firmó el preceptor?</numerusform>
+            <numerusform>%1: %n hojas de distintas sedes, firmadas en un minuto. ¿Las firmó todas el preceptor?</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Marked by %1 · %2</source>
+        <translation>Marcas de %1 · %2</translation>
+    </message>
+    <message>
+        <source>Initialed by %1</source>
+        <translation>Con iniciales de %1</translation>
+    </message>
+    <message>
+        <source>Changed by an instructor, not initialed since</source>
+        <translation>Cambiada por un docente, sin iniciales desde entonces</translation>
+    </message>
+    <message>
+        <source>Returned to the student</source>
+        <translation>Devuelta al estudiante</translation>
+    </message>
+    <message>
+        <source>Taken back by the student</source>
+        <translation>Retirada por el estudiante</translation>
+    </message>
+    <message>
+        <source>not filed</source>
+        <translation>sin especialidad</translation>
+    </message>
+    <message>
+        <source>Procedure</source>
+        <translation>Procedimiento</translation>
+    </message>
+    <message>
+        <source>%1 signed otherwise: %2; %3.</source>
+        <translation>%1 firmó otra cosa: %2; %3.</translation>
+    </message>
+    <message>
+        <source>%1 is not filed under a specialty: it does not count yet.</source>
+        <translation>%1 no tiene especialidad: todavía no cuenta.</translation>
+    </message>
+    <message>
+        <source>%1 is filed under %2; the catalog has it under %3.</source>
+        <translation>%1 está en %2; el catálogo lo tiene en %3.</translation>
+    </message>
+</context>
+<context>
+    <name>CheckedSheetPage</name>
+    <message>
+        <source>Before</source>
+        <translation>Anterior</translation>
+    </message>
+    <message>
+        <source>The sheet before</source>
+        <translation>La hoja anterior</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Siguiente</translation>
+    </message>
+    <message>
+        <source>The next sheet</source>
+        <translation>La hoja siguiente</translation>
+    </message>
+    <message>
+        <source>Why is it void? Nothing more can be done with it afterwards; it stays visible.</source>
+        <translation>¿Por qué se anula? Después no se puede hacer nada más con ella; sigue visible.</translation>
+    </message>
+    <message>
+        <source>What do you ask the student? The sheet waits until they answer.</source>
+        <translation>¿Qué se le pregunta al estudiante? La hoja espera hasta que responda.</translation>
+    </message>
+    <message>
+        <source>Void it</source>
+        <translation>Anular</translation>
+    </message>
+    <message>
+        <source>Return it</source>
+        <translation>Devolver</translation>
+    </message>
+    <message>
+        <source>Also on this operation, it seems</source>
+        <translation>También en esta operación, al parecer</translation>
+    </message>
+    <message>
+        <source>Signed by</source>
+        <translation>Firmado por</translation>
+    </message>
+    <message>
+        <source>What happened</source>
+        <translation>Lo que pasó</translation>
+    </message>
+</context>
+<context>
+    <name>ClassPage</name>
+    <message>
+        <source>Class</source>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>Student</source>
+        <translation>Estudiante</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Orden</translation>
+    </message>
+    <message>
+        <source>Missing</source>
+        <translation>Faltan</translation>
+    </message>
+    <message>
+        <source>Last sheet</source>
+        <translation>Última hoja</translation>
+    </message>
+    <message>
+        <source>To do</source>
+        <translation>Por hacer</translation>
+    </message>
+    <message>
+        <source>Nobody fits. Clear the search or choose another class.</source>
+        <translation>No hay nadie así. Borre la búsqueda o elija otra clase.</translation>
+    </message>
+    <message>
+        <source>Counted as recorded, placed as best. The program&apos;s director decides which requirements are in force and who has met them.</source>
+        <translation>Contado como está anotado y ubicado de la mejor manera. La dirección del programa decide qué requisitos están en vigor y quién los ha cumplido.</translation>
     </message>
 </context>
 <context>
@@ -191,12 +594,31 @@
         <translation>Esta bóveda es del personal</translation>
     </message>
     <message>
-        <source>This app shows the student&apos;s and the preceptor&apos;s part. Instructors and directors use the peelpack command with this vault.</source>
-        <translation>Esta app muestra la parte del estudiante y la del preceptor. Con esta bóveda, los docentes y la dirección usan el comando peelpack.</translation>
-    </message>
-    <message>
         <source>Lock</source>
         <translation>Bloquear</translation>
+    </message>
+    <message>
+        <source>This app has no pages for coordinators and contacts of a site. Use the peelpack command with this vault.</source>
+        <translation>Esta app no tiene páginas para coordinadores ni contactos de una sede. Use el comando peelpack con esta bóveda.</translation>
+    </message>
+</context>
+<context>
+    <name>InitialForm</name>
+    <message>
+        <source>I confirmed the signature with the preceptor</source>
+        <translation>Confirmé la firma con el preceptor</translation>
+    </message>
+    <message>
+        <source>Without it your initials are kept, and the case does not count yet.</source>
+        <translation>Sin eso se guardan las iniciales y el caso todavía no cuenta.</translation>
+    </message>
+    <message>
+        <source>How did you confirm it? You may leave this empty.</source>
+        <translation>¿Cómo se confirmó? Puede quedar vacío.</translation>
+    </message>
+    <message>
+        <source>Initial it</source>
+        <translation>Poner iniciales</translation>
     </message>
 </context>
 <context>
@@ -493,6 +915,17 @@
     </message>
 </context>
 <context>
+    <name>MarksCard</name>
+    <message>
+        <source>First-scrub skills</source>
+        <translation>Habilidades de primera instrumentación</translation>
+    </message>
+    <message>
+        <source>Second-scrub skills</source>
+        <translation>Habilidades de segunda instrumentación</translation>
+    </message>
+</context>
+<context>
     <name>MePage</name>
     <message>
         <source>Send and take in</source>
@@ -744,6 +1177,21 @@
     </message>
 </context>
 <context>
+    <name>OtherSheetCard</name>
+    <message>
+        <source>Both are first scrub: initialing needs a reason.</source>
+        <translation>Ambas son de primera instrumentación: las iniciales piden un motivo.</translation>
+    </message>
+    <message>
+        <source>Look at it</source>
+        <translation>Verla</translation>
+    </message>
+    <message>
+        <source>Look at the sheet of %1</source>
+        <translation>Ver la hoja de %1</translation>
+    </message>
+</context>
+<context>
     <name>OwnPhonePage</name>
     <message>
         <source>Sheet %1 of %2</source>
@@ -984,6 +1432,29 @@
     </message>
 </context>
 <context>
+    <name>RefileForm</name>
+    <message>
+        <source>File it under</source>
+        <translation>Archivarla en</translation>
+    </message>
+    <message>
+        <source>now</source>
+        <translation>ahora</translation>
+    </message>
+    <message>
+        <source>Why? The student&apos;s choice stays beside it.</source>
+        <translation>¿Por qué? La elección del estudiante queda al lado.</translation>
+    </message>
+    <message>
+        <source>Re-file it</source>
+        <translation>Archivar ahí</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+</context>
+<context>
     <name>ReturnPage</name>
     <message>
         <source>Signed by %1</source>
@@ -1028,6 +1499,64 @@
     <message>
         <source>Nobody vouches for this preceptor&apos;s phone yet. The sheet shows as signed once an instructor has vouched for its key and their answer is on this phone.</source>
         <translation>Nadie avala todavía el teléfono de este preceptor. La hoja aparece firmada cuando un docente haya avalado su clave y su respuesta esté en este teléfono.</translation>
+    </message>
+</context>
+<context>
+    <name>ReviewCard</name>
+    <message>
+        <source>Mark review asked for</source>
+        <translation>Se pide una revisión de marca</translation>
+    </message>
+    <message>
+        <source>The student: &quot;%1&quot;</source>
+        <translation>El estudiante: «%1»</translation>
+    </message>
+    <message>
+        <source>Accept the request</source>
+        <translation>Aceptar la petición</translation>
+    </message>
+    <message>
+        <source>What do you know about it? The preceptor&apos;s mark stays on the record beside your answer.</source>
+        <translation>¿Qué se sabe de ello? La marca del preceptor queda en el registro junto a la respuesta.</translation>
+    </message>
+    <message>
+        <source>Accept it</source>
+        <translation>Aceptar</translation>
+    </message>
+    <message>
+        <source>To decline it, initial or return the sheet and say why.</source>
+        <translation>Para no aceptarla, ponga iniciales o devuelva la hoja y diga por qué.</translation>
+    </message>
+</context>
+<context>
+    <name>RulesPage</name>
+    <message>
+        <source>Rules in force</source>
+        <translation>Reglas en vigor</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Requirements: %1</source>
+        <translation>Requisitos: %1</translation>
+    </message>
+    <message>
+        <source>How signatures count</source>
+        <translation>Cómo cuentan las firmas</translation>
+    </message>
+    <message>
+        <source>Instructors and others</source>
+        <translation>Docentes y otros</translation>
+    </message>
+    <message>
+        <source>Preceptors whose card or phone is known</source>
+        <translation>Preceptores con tarjeta o teléfono conocidos</translation>
+    </message>
+    <message>
+        <source>The director sets the rules and adds people with the peelpack command; this app shows them.</source>
+        <translation>La dirección fija las reglas y agrega personas con el comando peelpack; esta app las muestra.</translation>
     </message>
 </context>
 <context>
@@ -1524,6 +2053,150 @@
     </message>
 </context>
 <context>
+    <name>StaffHome</name>
+    <message>
+        <source>Check</source>
+        <translation>Revisar</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>Take in</source>
+        <translation>Recibir</translation>
+    </message>
+    <message>
+        <source>Me</source>
+        <translation>Yo</translation>
+    </message>
+</context>
+<context>
+    <name>StaffMePage</name>
+    <message>
+        <source>Rules in force</source>
+        <translation>Reglas en vigor</translation>
+    </message>
+    <message>
+        <source>What is required, who may sign</source>
+        <translation>Qué se exige, quién puede firmar</translation>
+    </message>
+    <message>
+        <source>This device</source>
+        <translation>Este equipo</translation>
+    </message>
+    <message>
+        <source>PIN or passphrase, vault code, when it locks</source>
+        <translation>PIN o frase de contraseña, código de la bóveda, cuándo se bloquea</translation>
+    </message>
+    <message>
+        <source>Setting up a program, adding people and cards, admitting what is aside and declaring completion is done with the peelpack command on this vault.</source>
+        <translation>Crear un programa, agregar personas y tarjetas, admitir lo apartado y declarar el cumplimiento se hace con el comando peelpack sobre esta bóveda.</translation>
+    </message>
+    <message>
+        <source>Leave the demo</source>
+        <translation>Salir de la demo</translation>
+    </message>
+    <message>
+        <source>Lock now</source>
+        <translation>Bloquear ahora</translation>
+    </message>
+</context>
+<context>
+    <name>StaffParcelsPage</name>
+    <message>
+        <source>Take in, send</source>
+        <translation>Recibir y enviar</translation>
+    </message>
+    <message>
+        <source>Stop after this file</source>
+        <translation>Parar después de este archivo</translation>
+    </message>
+    <message>
+        <source>Students send you parcels. Take in the files, or the whole folder in which they are; on a desk you can also drop them here. Taking in the same file twice does no harm.</source>
+        <translation>Los estudiantes envían paquetes. Reciba los archivos, o toda la carpeta donde están; en un escritorio también se pueden soltar aquí. Recibir dos veces el mismo archivo no hace daño.</translation>
+    </message>
+    <message>
+        <source>One version: %1</source>
+        <translation>Una versión: %1</translation>
+    </message>
+    <message>
+        <source>The other: %1</source>
+        <translation>La otra: %1</translation>
+    </message>
+    <message>
+        <source>Both are kept. What came after the split is not counted until somebody admits it, with the peelpack command, one by one.</source>
+        <translation>Se guardan las dos. Lo que vino después de la división no cuenta hasta que alguien lo admita, con el comando peelpack, uno por uno.</translation>
+    </message>
+    <message>
+        <source>Back to the students</source>
+        <translation>De vuelta a los estudiantes</translation>
+    </message>
+    <message>
+        <source>Receipts and what you decided. A parcel is sealed: only that student&apos;s phone can open it.</source>
+        <translation>Acuses y decisiones. Un paquete va sellado: solo el teléfono de ese estudiante puede abrirlo.</translation>
+    </message>
+    <message>
+        <source>Everybody has what you decided.</source>
+        <translation>Todos tienen lo decidido.</translation>
+    </message>
+    <message>
+        <source>Save the parcels of all %1</source>
+        <translation>Guardar los paquetes de los %1</translation>
+    </message>
+    <message>
+        <source>Parcel for %1</source>
+        <translation>Paquete para %1</translation>
+    </message>
+    <message>
+        <source>Parcel for the other instructors and the director</source>
+        <translation>Paquete para los demás docentes y la dirección</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Guardado como %1.</translation>
+    </message>
+    <message>
+        <source>Take in files</source>
+        <translation>Recibir archivos</translation>
+    </message>
+    <message>
+        <source>Take in a whole folder</source>
+        <translation>Recibir toda una carpeta</translation>
+    </message>
+    <message>
+        <source>Take in what the demo&apos;s students sent today</source>
+        <translation>Recibir lo que enviaron hoy los estudiantes de la demo</translation>
+    </message>
+</context>
+<context>
+    <name>StudentOfClassPage</name>
+    <message>
+        <source>Class</source>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>Skills, month by month</source>
+        <translation>Habilidades, mes a mes</translation>
+    </message>
+    <message>
+        <source>Feedback</source>
+        <translation>Comentarios</translation>
+    </message>
+    <message>
+        <source>Case sheets</source>
+        <translation>Hojas de caso</translation>
+    </message>
+    <message>
+        <source>Show more of %1</source>
+        <translation>Mostrar más de %1</translation>
+    </message>
+    <message>
+        <source>Nothing of this student has come in yet.</source>
+        <translation>Todavía no ha llegado nada de este estudiante.</translation>
+    </message>
+</context>
+<context>
     <name>TabBarOfPages</name>
     <message>
         <source>Today</source>
@@ -1646,6 +2319,66 @@
     </message>
 </context>
 <context>
+    <name>UndoBar</name>
+    <message>
+        <source>Undo</source>
+        <translation>Deshacer</translation>
+    </message>
+    <message>
+        <source>Undo: %1</source>
+        <translation>Deshacer: %1</translation>
+    </message>
+</context>
+<context>
+    <name>WaitingCard</name>
+    <message>
+        <source>looked at</source>
+        <translation>vista</translation>
+    </message>
+</context>
+<context>
+    <name>WaitingListPage</name>
+    <message>
+        <source>Check</source>
+        <translation>Revisar</translation>
+    </message>
+    <message>
+        <source>Search</source>
+        <translation>Buscar</translation>
+    </message>
+    <message>
+        <source>Student, procedure, surgeon, site, room or preceptor</source>
+        <translation>Estudiante, procedimiento, cirujano, sede, sala o preceptor</translation>
+    </message>
+    <message>
+        <source>Which ones</source>
+        <translation>Cuáles</translation>
+    </message>
+    <message>
+        <source>Order</source>
+        <translation>Orden</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>Look over the preceptors&apos; signatures</source>
+        <translation>Repasar las firmas de los preceptores</translation>
+    </message>
+    <message>
+        <source>Nothing to look at here. New parcels come in under &quot;Take in, send&quot;.</source>
+        <translation>Aquí no hay nada que ver. Los paquetes nuevos entran en «Recibir y enviar».</translation>
+    </message>
+    <message numerus="yes">
+        <source>Initial the %n plain sheet(s) that you looked at</source>
+        <translation>
+            <numerusform>Poner iniciales a la hoja sin novedad que se vio</numerusform>
+            <numerusform>Poner iniciales a las %n hojas sin novedad que se vieron</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>WelcomePage</name>
     <message>
         <source>Your case sheets, sealed</source>
@@ -1684,12 +2417,16 @@
         <translation>Preparando la demo</translation>
     </message>
     <message>
-        <source>Look around in the demo</source>
-        <translation>Explorar la demo</translation>
-    </message>
-    <message>
         <source>I am a preceptor: sign on this phone</source>
         <translation>Soy preceptor: firmar en este teléfono</translation>
+    </message>
+    <message>
+        <source>Try it as a student</source>
+        <translation>Probar como estudiante</translation>
+    </message>
+    <message>
+        <source>Try it as an instructor</source>
+        <translation>Probar como docente</translation>
     </message>
 </context>
 <context>
@@ -1983,6 +2720,605 @@
     </message>
 </context>
 <context>
+    <name>peelpack::instructor::Amending</name>
+    <message>
+        <source>Write the date as year-month-day: 2026-03-12.</source>
+        <translation>Escriba la fecha como año-mes-día: 2026-03-12.</translation>
+    </message>
+    <message>
+        <source>Which procedure was it?</source>
+        <translation>¿Qué procedimiento fue?</translation>
+    </message>
+    <message>
+        <source>%1: &quot;%2&quot; becomes &quot;%3&quot;</source>
+        <translation>%1: «%2» pasa a «%3»</translation>
+    </message>
+    <message>
+        <source>nothing</source>
+        <translation>nada</translation>
+    </message>
+    <message>
+        <source>Procedure</source>
+        <translation>Procedimiento</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Surgeon</source>
+        <translation>Cirujano</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Sede</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation>Sala</translation>
+    </message>
+    <message>
+        <source>It becomes canceled before incision</source>
+        <translation>Pasa a cancelada antes de la incisión</translation>
+    </message>
+    <message>
+        <source>It is no longer canceled</source>
+        <translation>Ya no está cancelada</translation>
+    </message>
+    <message>
+        <source>Role</source>
+        <translation>Rol</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::instructor::CheckList</name>
+    <message>
+        <source>All that wait</source>
+        <translation>Todas las que esperan</translation>
+    </message>
+    <message>
+        <source>Something to check</source>
+        <translation>Con algo que revisar</translation>
+    </message>
+    <message>
+        <source>Mark reviews</source>
+        <translation>Revisiones de marca</translation>
+    </message>
+    <message>
+        <source>Weak signatures</source>
+        <translation>Firmas débiles</translation>
+    </message>
+    <message>
+        <source>Nothing stands out</source>
+        <translation>Sin novedad</translation>
+    </message>
+    <message>
+        <source>By student</source>
+        <translation>Por estudiante</translation>
+    </message>
+    <message>
+        <source>By day and room</source>
+        <translation>Por día y sala</translation>
+    </message>
+    <message>
+        <source>All classes</source>
+        <translation>Todas las clases</translation>
+    </message>
+    <message numerus="yes">
+        <source>And %n more.</source>
+        <translation>
+            <numerusform>Y %n más.</numerusform>
+            <numerusform>Y %n más.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Reading: %1 of %n student(s)</source>
+        <translation>
+            <numerusform>Leyendo: %1 de %n estudiante</numerusform>
+            <numerusform>Leyendo: %1 de %n estudiantes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No sheet waits</source>
+        <translation>Ninguna hoja espera</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s) wait</source>
+        <translation>
+            <numerusform>%n hoja espera</numerusform>
+            <numerusform>%n hojas esperan</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing stands out about the preceptors&apos; signatures.</source>
+        <translation>Nada llama la atención en las firmas de los preceptores.</translation>
+    </message>
+    <message>
+        <source>Sheet %1 of %2</source>
+        <translation>Hoja %1 de %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s) initialed</source>
+        <translation>
+            <numerusform>%n hoja con iniciales</numerusform>
+            <numerusform>%n hojas con iniciales</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::instructor::CheckedSheet</name>
+    <message>
+        <source>The student&apos;s reason: %1</source>
+        <translation>El motivo del estudiante: %1</translation>
+    </message>
+    <message>
+        <source>says: not mine</source>
+        <translation>dice: no es mía</translation>
+    </message>
+    <message>
+        <source>confirmed with the preceptor</source>
+        <translation>confirmada con el preceptor</translation>
+    </message>
+    <message>
+        <source>after it was initialed: without effect</source>
+        <translation>después de las iniciales: sin efecto</translation>
+    </message>
+    <message>
+        <source>somebody unknown</source>
+        <translation>alguien desconocido</translation>
+    </message>
+    <message>
+        <source>Reason: %1</source>
+        <translation>Motivo: %1</translation>
+    </message>
+    <message>
+        <source>As it was signed and logged: %1; %2; %3; %4.</source>
+        <translation>Como se firmó y se registró: %1; %2; %3; %4.</translation>
+    </message>
+    <message>
+        <source>not marked by the preceptor</source>
+        <translation>sin marca del preceptor</translation>
+    </message>
+    <message>
+        <source>Procedure</source>
+        <translation>Procedimiento</translation>
+    </message>
+    <message>
+        <source>Date</source>
+        <translation>Fecha</translation>
+    </message>
+    <message>
+        <source>Surgeon</source>
+        <translation>Cirujano</translation>
+    </message>
+    <message>
+        <source>Site</source>
+        <translation>Sede</translation>
+    </message>
+    <message>
+        <source>Room</source>
+        <translation>Sala</translation>
+    </message>
+    <message>
+        <source>Times</source>
+        <translation>Horas</translation>
+    </message>
+    <message>
+        <source>Filed under (%1)</source>
+        <translation>Archivado en (%1)</translation>
+    </message>
+    <message>
+        <source>Filed under</source>
+        <translation>Archivado en</translation>
+    </message>
+    <message>
+        <source>catalog: %1</source>
+        <translation>catálogo: %1</translation>
+    </message>
+    <message>
+        <source>not in the catalog</source>
+        <translation>no está en el catálogo</translation>
+    </message>
+    <message>
+        <source>%1 is %2; the student asks for %3.</source>
+        <translation>%1 tiene %2; el estudiante pide %3.</translation>
+    </message>
+    <message>
+        <source>If you accept it, the role stays: %1.</source>
+        <translation>Si se acepta, el rol sigue igual: %1.</translation>
+    </message>
+    <message>
+        <source>If you accept it, the role becomes: %1.</source>
+        <translation>Si se acepta, el rol pasa a: %1.</translation>
+    </message>
+    <message>
+        <source>No skill is Yes.</source>
+        <translation>Ninguna habilidad tiene Sí.</translation>
+    </message>
+    <message>
+        <source>Yes: %1.</source>
+        <translation>Sí: %1.</translation>
+    </message>
+    <message>
+        <source>Decided a moment ago: undo it to change your mind.</source>
+        <translation>Decidida hace un momento: deshágalo para cambiar de idea.</translation>
+    </message>
+    <message>
+        <source>The sheet is void; nothing more can be done with it.</source>
+        <translation>La hoja está anulada; no se puede hacer nada más con ella.</translation>
+    </message>
+    <message>
+        <source>You signed this sheet yourself. Nobody initials alone what they signed: another instructor initials it.</source>
+        <translation>Esta hoja lleva su propia firma. Nadie pone solo las iniciales a lo que firmó: las pone otro docente.</translation>
+    </message>
+    <message>
+        <source>Another student has a first scrub on this operation. Say why both count.</source>
+        <translation>Otro estudiante tiene primera instrumentación en esta operación. Diga por qué cuentan las dos.</translation>
+    </message>
+    <message>
+        <source>Initialing declines the mark review. Say why the mark stands.</source>
+        <translation>Con las iniciales no se acepta la revisión de la marca. Diga por qué vale la marca.</translation>
+    </message>
+    <message>
+        <source>This needs a reason; it stays beside the sheet for good.</source>
+        <translation>Hace falta un motivo; queda al lado de la hoja para siempre.</translation>
+    </message>
+    <message>
+        <source>There is no such sheet here.</source>
+        <translation>Aquí no hay tal hoja.</translation>
+    </message>
+    <message>
+        <source>Nobody has signed this sheet yet.</source>
+        <translation>Nadie ha firmado esta hoja todavía.</translation>
+    </message>
+    <message>
+        <source>Initialed: %1, %2</source>
+        <translation>Con iniciales: %1, %2</translation>
+    </message>
+    <message>
+        <source>Returned: %1, %2</source>
+        <translation>Devuelta: %1, %2</translation>
+    </message>
+    <message>
+        <source>Voided: %1, %2</source>
+        <translation>Anulada: %1, %2</translation>
+    </message>
+    <message>
+        <source>Mark review accepted: %1, %2</source>
+        <translation>Revisión de marca aceptada: %1, %2</translation>
+    </message>
+    <message>
+        <source>Re-filed: %1, %2</source>
+        <translation>Archivada de nuevo: %1, %2</translation>
+    </message>
+    <message>
+        <source>Changed: %1, %2</source>
+        <translation>Cambiada: %1, %2</translation>
+    </message>
+    <message>
+        <source>This looks like %1. No patient identifiers belong here, and what is written stays.</source>
+        <translation>Esto parece %1. Aquí no van datos de pacientes, y lo escrito queda.</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::instructor::ClassBoard</name>
+    <message>
+        <source>By name</source>
+        <translation>Por nombre</translation>
+    </message>
+    <message>
+        <source>Most missing first</source>
+        <translation>Primero a quien más falta</translation>
+    </message>
+    <message>
+        <source>Most waiting first</source>
+        <translation>Primero quien más espera</translation>
+    </message>
+    <message>
+        <source>Longest without a sheet first</source>
+        <translation>Primero quien lleva más sin hoja</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mark review(s)</source>
+        <translation>
+            <numerusform>%n revisión de marca</numerusform>
+            <numerusform>%n revisiones de marca</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n returned</source>
+        <translation>
+            <numerusform>%n devuelta</numerusform>
+            <numerusform>%n devueltas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>no sheet for %n day(s)</source>
+        <translation>
+            <numerusform>sin hoja desde hace %n día</numerusform>
+            <numerusform>sin hoja desde hace %n días</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>no sheet yet</source>
+        <translation>ninguna hoja todavía</translation>
+    </message>
+    <message>
+        <source>All classes</source>
+        <translation>Todas las clases</translation>
+    </message>
+    <message numerus="yes">
+        <source>Counting: %1 of %n student(s)</source>
+        <translation>
+            <numerusform>Contando: %1 de %n estudiante</numerusform>
+            <numerusform>Contando: %1 de %n estudiantes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n student(s)</source>
+        <translation>
+            <numerusform>%n estudiante</numerusform>
+            <numerusform>%n estudiantes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n with all cases recorded</source>
+        <translation>
+            <numerusform>%n con todos los casos anotados</numerusform>
+            <numerusform>%n con todos los casos anotados</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::instructor::RulesInForce</name>
+    <message>
+        <source>%1: %2 to %3</source>
+        <translation>%1: del %2 al %3</translation>
+    </message>
+    <message>
+        <source>This term</source>
+        <translation>Este período</translation>
+    </message>
+    <message>
+        <source>No rules have come in yet: the usual ones are shown.</source>
+        <translation>Todavía no han llegado reglas: se muestran las usuales.</translation>
+    </message>
+    <message>
+        <source>%1 · counts</source>
+        <translation>%1 · cuenta</translation>
+    </message>
+    <message>
+        <source>%1 · counts once it is confirmed with the preceptor</source>
+        <translation>%1 · cuenta cuando se confirma con el preceptor</translation>
+    </message>
+    <message>
+        <source>%1 · does not count</source>
+        <translation>%1 · no cuenta</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n case(s)</source>
+        <translation>
+            <numerusform>%n caso</numerusform>
+            <numerusform>%n casos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>at most %1 of one specialty</source>
+        <translation>a lo sumo %1 de una especialidad</translation>
+    </message>
+    <message>
+        <source>%1 specialties with %2 each</source>
+        <translation>%1 especialidades con %2 cada una</translation>
+    </message>
+    <message>
+        <source>At most %1 of %2 over all</source>
+        <translation>A lo sumo %1 de %2 en total</translation>
+    </message>
+    <message>
+        <source>director</source>
+        <translation>dirección</translation>
+    </message>
+    <message>
+        <source>instructor</source>
+        <translation>docente</translation>
+    </message>
+    <message>
+        <source>coordinator</source>
+        <translation>coordinación</translation>
+    </message>
+    <message>
+        <source>contact of a site</source>
+        <translation>contacto de una sede</translation>
+    </message>
+    <message>
+        <source>may not sign any more</source>
+        <translation>ya no puede firmar</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::instructor::StaffDesk</name>
+    <message>
+        <source>Instructor</source>
+        <translation>Docente</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::instructor::StaffParcels</name>
+    <message>
+        <source>a case sheet opened</source>
+        <translation>una hoja abierta</translation>
+    </message>
+    <message>
+        <source>a case sheet changed</source>
+        <translation>una hoja cambiada</translation>
+    </message>
+    <message>
+        <source>a case sheet taken back</source>
+        <translation>una hoja retirada</translation>
+    </message>
+    <message>
+        <source>a preceptor&apos;s signature</source>
+        <translation>la firma de un preceptor</translation>
+    </message>
+    <message>
+        <source>a case filed under a specialty</source>
+        <translation>un caso archivado en una especialidad</translation>
+    </message>
+    <message>
+        <source>a mark review asked for</source>
+        <translation>una revisión de marca pedida</translation>
+    </message>
+    <message>
+        <source>something else</source>
+        <translation>otra cosa</translation>
+    </message>
+    <message>
+        <source>File %1 of %2</source>
+        <translation>Archivo %1 de %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>Stopped: %n file(s) were not looked at.</source>
+        <translation>
+            <numerusform>Detenido: queda %n archivo sin ver.</numerusform>
+            <numerusform>Detenido: quedan %n archivos sin ver.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing new.</source>
+        <translation>Nada nuevo.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new item(s) taken in.</source>
+        <translation>
+            <numerusform>Se recibió %n elemento nuevo.</numerusform>
+            <numerusform>Se recibieron %n elementos nuevos.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n receipt(s) signed.</source>
+        <translation>
+            <numerusform>%n acuse firmado.</numerusform>
+            <numerusform>%n acuses firmados.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>somebody unknown</source>
+        <translation>alguien desconocido</translation>
+    </message>
+    <message>
+        <source>Not in the files that came in.</source>
+        <translation>No está en los archivos que llegaron.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) in this version.</source>
+        <translation>
+            <numerusform>%n elemento en esta versión.</numerusform>
+            <numerusform>%n elementos en esta versión.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Not used. %1</source>
+        <translation>No se usó. %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n new</source>
+        <translation>
+            <numerusform>%n nuevo</numerusform>
+            <numerusform>%n nuevos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n known</source>
+        <translation>
+            <numerusform>%n conocido</numerusform>
+            <numerusform>%n conocidos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>A part waits for something that came before it.</source>
+        <translation>Una parte espera algo que va antes.</translation>
+    </message>
+    <message>
+        <source>Refused, item %1 of %2: %3</source>
+        <translation>Rechazado, elemento %1 de %2: %3</translation>
+    </message>
+    <message>
+        <source>The record of %1 split at item %2, often after a restore.</source>
+        <translation>El registro de %1 se dividió en el elemento %2, a menudo tras una restauración.</translation>
+    </message>
+    <message>
+        <source>What came of the record of %1 differs from what was received before.</source>
+        <translation>Lo que llegó del registro de %1 difiere de lo recibido antes.</translation>
+    </message>
+    <message>
+        <source>What came of the record of %1 is older than what was received before, or its end was cut off.</source>
+        <translation>Lo que llegó del registro de %1 es anterior a lo ya recibido, o le falta el final.</translation>
+    </message>
+    <message>
+        <source>No receipt for %1: %2</source>
+        <translation>Sin acuse para %1: %2</translation>
+    </message>
+    <message>
+        <source>one record</source>
+        <translation>un registro</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) from you that they do not have yet</source>
+        <translation>
+            <numerusform>%n elemento suyo que todavía no tiene</numerusform>
+            <numerusform>%n elementos suyos que todavía no tiene</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This is too large for one parcel: use the peelpack command.</source>
+        <translation>Es demasiado grande para un paquete: use el comando peelpack.</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::instructor::StudentOfClass</name>
+    <message>
+        <source>Recorded: %1 of %2</source>
+        <translation>Anotados: %1 de %2</translation>
+    </message>
+    <message>
+        <source>Signed: %1 of %2</source>
+        <translation>Firmados: %1 de %2</translation>
+    </message>
+    <message>
+        <source>Initialed: %1 of %2</source>
+        <translation>Con iniciales: %1 de %2</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n observation(s)</source>
+        <translation>
+            <numerusform>%n observación</numerusform>
+            <numerusform>%n observaciones</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s) not fully marked</source>
+        <translation>
+            <numerusform>%n hoja sin todas las marcas</numerusform>
+            <numerusform>%n hojas sin todas las marcas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n canceled case(s)</source>
+        <translation>
+            <numerusform>%n caso cancelado</numerusform>
+            <numerusform>%n casos cancelados</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Also recorded, not counted: %1.</source>
+        <translation>También en el registro, pero sin contar: %1.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3</source>
+        <translation>%1: %2 de %3</translation>
+    </message>
+</context>
+<context>
     <name>peelpack::parts::QrScanner</name>
     <message>
         <source>This file is not a picture.</source>
@@ -2142,6 +3478,13 @@
     <message>
         <source>Feedback: %1</source>
         <translation>Comentarios: %1</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::share::DialogShare</name>
+    <message>
+        <source>%1 is there already. Choose another folder, or move it away.</source>
+        <translation>%1 ya está ahí. Elija otra carpeta, o quítelo de ahí.</translation>
     </message>
 </context>
 <context>

@@ -34,11 +34,20 @@ QPainterPath pathOf(DrawnSign::Sign sign)
     if (sign == DrawnSign::Star || sign == DrawnSign::EmptyStar) {
         return starPath();
     }
-    const bool tick = sign == DrawnSign::Tick;
-    QPainterPath path(tick ? QPointF(3, 10) : QPointF(6, 3));
-    path.lineTo(tick ? QPointF(7, 14) : QPointF(12, 9));
-    path.lineTo(tick ? QPointF(15, 4) : QPointF(6, 15));
-    return path;
+    const auto line = [](QPointF from, QPointF by, QPointF to) {
+        QPainterPath path(from);
+        path.lineTo(by);
+        path.lineTo(to);
+        return path;
+    };
+    switch (sign) {
+    case DrawnSign::Tick:
+        return line({3, 10}, {7, 14}, {15, 4});
+    case DrawnSign::Down:
+        return line({3, 6}, {9, 12}, {15, 6});
+    default:
+        return line({6, 3}, {12, 9}, {6, 15});
+    }
 }
 
 } // namespace

@@ -5,7 +5,8 @@
 
 namespace peelpack::parts {
 
-/// A small drawn sign; never a character of a font, and clipped by what it lies in.
+/// A small drawn sign; never a character of a font. Painted, not a Shape: those are not cut off at the edge of what
+/// scrolls where there is no graphics card.
 class DrawnSign : public QQuickPaintedItem {
     Q_OBJECT
     QML_ELEMENT
@@ -15,6 +16,7 @@ class DrawnSign : public QQuickPaintedItem {
 public:
     enum Sign {
         Arrow, ///< to the right
+        Down,
         Tick,
         EmptyStar,
         Star,

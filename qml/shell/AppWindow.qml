@@ -59,6 +59,7 @@ ApplicationWindow {
                 case Phone.HandedOver: return handOver
                 case Phone.Elsewhere: return elsewhere
                 case Phone.Signing: return signing
+                case Phone.Staff: return staff
                 }
                 return first
             }
@@ -88,6 +89,13 @@ ApplicationWindow {
         StudentHome {
             phone: window.phone
             student: window.phone.student
+        }
+    }
+    Component {
+        id: staff
+        StaffHome {
+            phone: window.phone
+            staff: window.phone.staff
         }
     }
     Component {

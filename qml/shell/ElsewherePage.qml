@@ -3,7 +3,7 @@ import QtQuick.Layouts
 import Peelpack.Parts
 import Peelpack.Shell
 
-// A vault of staff, for which there are no pages here yet.
+// A vault of a coordinator or contact, for which there are no pages here.
 PageFrame {
     id: page
 
@@ -13,7 +13,7 @@ PageFrame {
 
     Words {
         Layout.fillWidth: true
-        text: qsTr("This app shows the student's and the preceptor's part. Instructors and directors use the peelpack command with this vault.")
+        text: qsTr("This app has no pages for coordinators and contacts of a site. Use the peelpack command with this vault.")
     }
 
     actions: [

@@ -12,10 +12,27 @@ Item {
         id: dialog
         currentFolder: dialogs.share.folder
         acceptLabel: dialogs.share.asking === "where" ? qsTr("Save here") : qsTr("Open this")
-        onAccepted: dialogs.share.answer(selectedFile)
+        onAccepted: {
+            if (dialogs.share.asking === "some")
+                dialogs.share.answerSome(selectedFiles)
+            else
+                dialogs.share.answer(selectedFile)
+        }
+        onRejected: dialogs.share.answer("")
+    }
+    FolderDialog {
+        id: folderDialog
+        currentFolder: dialogs.share.folder
+        onAccepted: dialogs.share.answer(selectedFolder)
         onRejected: dialogs.share.answer("")
     }
     Component.onCompleted: {
+        if (share.asking === "folder") {
+            folderDialog.open()
+            return
+        }
+        if (share.asking === "some")
+            dialog.fileMode = FileDialog.OpenFiles
         if (share.asking === "where") {
             dialog.fileMode = FileDialog.SaveFile
             dialog.selectedFile = share.folder + "/" + share.suggestedName

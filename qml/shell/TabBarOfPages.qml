@@ -4,7 +4,7 @@ import QtQuick.Layouts
 import QtQuick.Shapes
 import Peelpack.Parts
 
-// The four places of the student, at the thumb's end; at the side where the window is wide.
+// Four places, at the thumb's end; at the side where the window is wide. Those of the student unless others are named.
 Rectangle {
     id: bar
 
@@ -12,7 +12,8 @@ Rectangle {
     property bool upright: false
     signal go(int place)
 
-    readonly property var names: [qsTr("Today"), qsTr("Sheets"), qsTr("Tally"), qsTr("Me")]
+    property var names: [qsTr("Today"), qsTr("Sheets"), qsTr("Tally"), qsTr("Me")]
+    property var signs: [0, 1, 2, 3]
 
     implicitHeight: Math.max(60, 34 + Look.smallSize * 1.6)
     implicitWidth: Math.max(84, 60 + Look.smallSize * 2)
@@ -57,7 +58,7 @@ Rectangle {
                     Item { Layout.fillHeight: true }
                     TabSign {
                         Layout.alignment: Qt.AlignHCenter
-                        which: tab.index
+                        which: bar.signs[tab.index]
                         color: tab.on ? Look.colors.drape : Look.colors.quietInk
                     }
                     Text {

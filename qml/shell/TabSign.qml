@@ -1,7 +1,7 @@
 import QtQuick
 import QtQuick.Shapes
 
-// The drawn sign of a place: a clock, a pack, tally strokes, a person.
+// The drawn sign of a place: a clock, a pack, tally strokes, a person, two arrows.
 Item {
     id: sign
 
@@ -74,6 +74,27 @@ Item {
             PathAngleArc { centerX: 12; centerY: 6; radiusX: 4; radiusY: 4; startAngle: 0; sweepAngle: 360 }
             PathMove { x: 4; y: 18 }
             PathQuad { x: 20; y: 18; controlX: 12; controlY: 8 }
+        }
+    }
+    Shape {
+        anchors.fill: parent
+        visible: sign.which === 4
+        ShapePath {
+            strokeColor: sign.color
+            strokeWidth: 2
+            fillColor: "transparent"
+            capStyle: ShapePath.RoundCap
+            joinStyle: ShapePath.RoundJoin
+            startX: 8; startY: 17
+            PathLine { x: 8; y: 3 }
+            PathMove { x: 4; y: 7 }
+            PathLine { x: 8; y: 3 }
+            PathLine { x: 12; y: 7 }
+            PathMove { x: 16; y: 3 }
+            PathLine { x: 16; y: 17 }
+            PathMove { x: 12; y: 13 }
+            PathLine { x: 16; y: 17 }
+            PathLine { x: 20; y: 13 }
         }
     }
 }

@@ -61,8 +61,15 @@ PageFrame {
             objectName: "demoButton"
             Layout.fillWidth: true
             enabled: !page.phone.busy
-            text: page.phone.busy ? qsTr("Making the demo") : qsTr("Look around in the demo")
+            text: page.phone.busy ? qsTr("Making the demo") : qsTr("Try it as a student")
             onClicked: page.phone.openDemo()
+        },
+        ActionButton {
+            objectName: "instructorDemoButton"
+            Layout.fillWidth: true
+            enabled: !page.phone.busy
+            text: page.phone.busy ? qsTr("Making the demo") : qsTr("Try it as an instructor")
+            onClicked: page.phone.openInstructorDemo()
         }
     ]
 }

@@ -52,7 +52,7 @@ QStringList Phone::demoCards() const
 
 bool Phone::opensWithPin() const
 {
-    if (m_demo) {
+    if (demo()) {
         return true;
     }
     if (m_vault == nullptr) {
@@ -149,6 +149,13 @@ void Phone::openSession(std::unique_ptr<session::Session> session)
     if (!m_tellOnOpening.isEmpty()) {
         notices.append(std::exchange(m_tellOnOpening, QString()));
     }
+    if (session->isStaff()) {
+        m_staffDesk = std::make_unique<instructor::StaffDesk>(std::move(session), m_surroundings.shelf);
+        m_staff = std::make_unique<instructor::StaffPages>(*m_staffDesk);
+        m_notice = notices.join(QLatin1Char('\n'));
+        begin(Staff);
+        return;
+    }
     if (session->role() != journal::Role::Student) {
         m_vault = nullptr;
         begin(Elsewhere);
@@ -179,6 +186,9 @@ void Phone::begin(Stage stage)
 void Phone::close()
 {
     m_vault = nullptr;
+    if (m_staff && !m_staff->pending()->writeNow()) {
+        m_error = m_staff->pending()->error();
+    }
     m_newVaultCode.clear();
     m_notice.clear();
     m_idle.stop();
@@ -195,7 +205,10 @@ void Phone::close()
     letGo(m_handOver);
     letGo(m_student);
     letGo(m_desk);
+    letGo(m_staff);
+    letGo(m_staffDesk);
     m_demo.reset();
+    m_staffDemo.reset();
     Q_EMIT changed();
 }
 
@@ -245,9 +258,37 @@ void Phone::openDemo()
     });
 }
 
+void Phone::openInstructorDemo()
+{
+    later([this] {
+        auto made =
+            demo::makeInstructorDemo(m_surroundings.shelf.catalogue(), m_surroundings.clock, m_surroundings.random);
+        if (!made) {
+            m_error = words::why(made.error());
+            return;
+        }
+        m_staffDemo = std::move(made).value();
+        openSession(std::move(m_staffDemo->instructor));
+    });
+}
+
+void Phone::takeInDemoParcels()
+{
+    if (!m_staffDemo || !m_staff) {
+        return;
+    }
+    QStringList names;
+    QByteArrayList files;
+    for (const demo::InstructorDemo::Parcel& parcel : m_staffDemo->parcels) {
+        names.append(words::fromUtf8(parcel.name));
+        files.append(words::toArray(parcel.bytes));
+    }
+    m_staff->parcels()->takeIn(names, files);
+}
+
 void Phone::leaveDemo()
 {
-    if (m_demo) {
+    if (demo()) {
         close();
     }
 }
@@ -316,7 +357,7 @@ void Phone::takeBack(const QString& secret)
 void Phone::changeSecret(const QString& now, const QString& next, const QString& again, bool pin)
 {
     if (m_vault == nullptr) {
-        m_error = m_demo ? tr("The demo's PIN stays as it is.") : tr("The phone is locked.");
+        m_error = demo() ? tr("The demo's PIN stays as it is.") : tr("The phone is locked.");
         Q_EMIT changed();
         return;
     }
@@ -340,7 +381,7 @@ void Phone::changeSecret(const QString& now, const QString& next, const QString&
 void Phone::makeVaultCode(const QString& now)
 {
     if (m_vault == nullptr) {
-        m_error = m_demo ? tr("The demo has no vault code.") : tr("The phone is locked.");
+        m_error = demo() ? tr("The demo has no vault code.") : tr("The phone is locked.");
         Q_EMIT changed();
         return;
     }
@@ -382,12 +423,15 @@ void Phone::speakAnew()
     if (m_signing) {
         m_signing->speakAnew();
     }
+    if (m_staffDesk) {
+        m_staffDesk->speakAnew();
+    }
     Q_EMIT changed();
 }
 
 void Phone::touched()
 {
-    if (m_stage == Open || m_stage == Signing) {
+    if (m_stage == Open || m_stage == Staff || m_stage == Signing) {
         m_idle.watch(m_settings.lockMinutes());
     } else if (m_stage == HandedOver) {
         m_idle.watch(handOverMinutes);
@@ -396,7 +440,7 @@ void Phone::touched()
 
 void Phone::onIdle()
 {
-    if (m_demo) {
+    if (demo()) {
         return;
     }
     m_error.clear();

@@ -1,6 +1,8 @@
 #pragma once
 
+#include "platform/demo/instructor_demo.h"
 #include "platform/demo/phone_demo.h"
+#include "qml/instructor/staff_pages.h"
 #include "qml/preceptor/hand_over.h"
 #include "qml/preceptor/signing_phone.h"
 #include "qml/shell/idle_watch.h"
@@ -14,7 +16,7 @@
 namespace peelpack::shell {
 
 /// In whose hands the app is, and how one gets from one to the other: not set up, locked, the student's, a
-/// preceptor's, or a preceptor's own phone. Keys and sheets are in memory only while it is open.
+/// preceptor's; a preceptor's own phone; or an instructor's. Keys and sheets are in memory only while it is open.
 class Phone : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -28,6 +30,7 @@ class Phone : public QObject {
     Q_PROPERTY(QString notice READ notice NOTIFY changed)
     Q_PROPERTY(QString newVaultCode READ newVaultCode NOTIFY changed)
     Q_PROPERTY(peelpack::student::StudentPages* student READ student NOTIFY pagesChanged)
+    Q_PROPERTY(peelpack::instructor::StaffPages* staff READ staff NOTIFY pagesChanged)
     Q_PROPERTY(peelpack::preceptor::HandOver* handOver READ handOver NOTIFY pagesChanged)
     Q_PROPERTY(peelpack::preceptor::SigningPhone* signing READ signing NOTIFY pagesChanged)
     Q_PROPERTY(peelpack::shell::StartingToSign* startingToSign READ startingToSign NOTIFY pagesChanged)
@@ -37,14 +40,14 @@ class Phone : public QObject {
     Q_PROPERTY(peelpack::share::Share* share READ share CONSTANT)
 
 public:
-    enum Stage { Welcome, Locked, Open, HandedOver, Elsewhere, Signing };
+    enum Stage { Welcome, Locked, Open, HandedOver, Elsewhere, Signing, Staff };
     Q_ENUM(Stage)
 
     explicit Phone(Surroundings surroundings, QObject* parent = nullptr);
     ~Phone() override;
 
     [[nodiscard]] Stage stage() const { return m_stage; }
-    [[nodiscard]] bool demo() const { return m_demo.has_value(); }
+    [[nodiscard]] bool demo() const { return m_demo.has_value() || m_staffDemo.has_value(); }
     /// Of the demo: "T. Osei, CST · PIN 730518".
     [[nodiscard]] QStringList demoCards() const;
     [[nodiscard]] bool opensWithPin() const;
@@ -56,6 +59,9 @@ public:
     /// A code that was just made, shown once.
     [[nodiscard]] const QString& newVaultCode() const { return m_newVaultCode; }
     [[nodiscard]] student::StudentPages* student() const { return m_student.get(); }
+    [[nodiscard]] instructor::StaffPages* staff() const { return m_staff.get(); }
+    /// The open journal of staff; null while it is locked or a student's. Not for the screens.
+    [[nodiscard]] instructor::StaffDesk* staffDesk() const { return m_staffDesk.get(); }
     /// The open journal; null while it is locked. Not for the screens.
     [[nodiscard]] student::Desk* desk() const { return m_desk.get(); }
     [[nodiscard]] preceptor::HandOver* handOver() const { return m_handOver.get(); }
@@ -71,6 +77,9 @@ public:
     Q_INVOKABLE void unlockWithCode(const QString& code);
     Q_INVOKABLE void lock();
     Q_INVOKABLE void openDemo();
+    Q_INVOKABLE void openInstructorDemo();
+    /// Parcels of the demo's students that nobody has taken in yet.
+    Q_INVOKABLE void takeInDemoParcels();
     Q_INVOKABLE void leaveDemo();
     Q_INVOKABLE [[nodiscard]] QByteArray demoCard(int index) const;
     /// Gives the phone to a preceptor for these sheets.
@@ -111,6 +120,9 @@ private:
     std::unique_ptr<StartingToSign> m_startingToSign;
     std::unique_ptr<preceptor::SigningPhone> m_signing;
     std::optional<demo::PhoneDemo> m_demo;
+    std::optional<demo::InstructorDemo> m_staffDemo;
+    std::unique_ptr<instructor::StaffDesk> m_staffDesk;
+    std::unique_ptr<instructor::StaffPages> m_staff;
     vault::SqliteVault* m_vault = nullptr; ///< of the session; null in the demo
     std::unique_ptr<student::Desk> m_desk;
     std::unique_ptr<student::StudentPages> m_student;

@@ -87,7 +87,7 @@ const Desk::Counted* Desk::counted()
         m_countError = words::why(setInForce().error());
         return nullptr;
     }
-    base::Result<session::CaseBook> cases = session::caseBook(*m_session, m_shelf.catalogue(), {m_record});
+    base::Result<session::CaseBook> cases = session::caseBook(*m_session, m_shelf.catalogue(), m_record);
     if (!cases) {
         m_countError = words::why(cases.error());
         return nullptr;

@@ -13,28 +13,6 @@ QString say(const char* text)
     return QCoreApplication::translate("SheetRow", text);
 }
 
-int sealOf(record::SheetStanding standing)
-{
-    using parts::PackSeal;
-    switch (standing) {
-    case record::SheetStanding::Open:
-        return PackSeal::Open;
-    case record::SheetStanding::Signed:
-        return PackSeal::Signed;
-    case record::SheetStanding::Returned:
-        return PackSeal::Returned;
-    case record::SheetStanding::Initialed:
-        return PackSeal::Initialed;
-    case record::SheetStanding::Amended:
-        return PackSeal::Amended;
-    case record::SheetStanding::Withdrawn:
-        return PackSeal::Withdrawn;
-    case record::SheetStanding::Void:
-        return PackSeal::Void;
-    }
-    return PackSeal::Open;
-}
-
 QString standingOf(const record::SheetRecord& sheet, const QString& waitingFor)
 {
     QString text;
@@ -80,6 +58,28 @@ void remarkOn(const record::SheetRecord& sheet, role::Outcome outcome, SheetRow&
 }
 
 } // namespace
+
+int sealOf(record::SheetStanding standing)
+{
+    using parts::PackSeal;
+    switch (standing) {
+    case record::SheetStanding::Open:
+        return PackSeal::Open;
+    case record::SheetStanding::Signed:
+        return PackSeal::Signed;
+    case record::SheetStanding::Returned:
+        return PackSeal::Returned;
+    case record::SheetStanding::Initialed:
+        return PackSeal::Initialed;
+    case record::SheetStanding::Amended:
+        return PackSeal::Amended;
+    case record::SheetStanding::Withdrawn:
+        return PackSeal::Withdrawn;
+    case record::SheetStanding::Void:
+        return PackSeal::Void;
+    }
+    return PackSeal::Open;
+}
 
 std::optional<catalogue::Category> categoryOf(const catalogue::Catalogue& catalogue, const record::SheetRecord& sheet)
 {

@@ -48,6 +48,9 @@ public:
 /// `waitingFor`: the preceptor for whom an open sheet waits; may be empty.
 SheetRow sheetRow(const Desk& desk, const record::SheetRecord& sheet, const QString& waitingFor);
 
+/// As in PackSeal::State.
+int sealOf(record::SheetStanding standing);
+
 /// Where the first procedure is filed, or will be while nothing is logged; empty when nobody knows.
 std::optional<catalogue::Category> categoryOf(const catalogue::Catalogue& catalogue, const record::SheetRecord& sheet);
 

@@ -23,10 +23,10 @@ CountRow rowOf(const requirement::Target& target, const tally::TargetCount& coun
 
 } // namespace
 
-QString nextInWords(const Desk::Counted& counted)
+QString nextInWords(const std::vector<tally::Need>& needs)
 {
     std::map<std::pair<std::uint32_t, sheet::Role>, QStringList> groups;
-    for (const tally::Need& need : counted.tally.next) {
+    for (const tally::Need& need : needs) {
         if (need.needed > 0) {
             groups[{need.needed, need.role}].append(words::of(need.category));
         }
@@ -57,6 +57,22 @@ QString nextInWords(const Desk::Counted& counted)
     return lines.join(QLatin1Char('\n'));
 }
 
+std::vector<CountRow> countRows(const requirement::RequirementSet& set, const tally::Count& count)
+{
+    std::vector<CountRow> rows;
+    for (std::size_t i = 0; i < set.targets.size() && i < count.targets.size(); ++i) {
+        rows.push_back(rowOf(set.targets[i], count.targets[i]));
+        for (std::size_t c = 0; c < catalogue::categoryCount; ++c) {
+            const auto placed = static_cast<int>(count.targets[i].byCategory[c]);
+            if (placed > 0 && set.targets[i].categories.size() > 1) {
+                rows.push_back({words::of(catalogue::categoryAt(c)), QString::number(placed), placed, 0,
+                                !set.targets[i].isFirstScrub(), false});
+            }
+        }
+    }
+    return rows;
+}
+
 TallyPage::TallyPage(Desk& desk, QObject* parent) : QObject(parent), m_desk(desk)
 {
     connect(&desk, &Desk::changed, this, &TallyPage::refresh);
@@ -78,18 +94,8 @@ void TallyPage::refresh()
         const requirement::RequirementSet& set = counted->set;
         m_summary = tr("%1 of %2").arg(tally.best.value.counted).arg(set.required());
         m_setTitle = words::fromUtf8(set.title);
-        m_next = nextInWords(*counted);
-        for (std::size_t i = 0; i < set.targets.size() && i < tally.best.targets.size(); ++i) {
-            const tally::TargetCount& count = tally.best.targets[i];
-            counts.push_back(rowOf(set.targets[i], count));
-            for (std::size_t c = 0; c < catalogue::categoryCount; ++c) {
-                const auto placed = static_cast<int>(count.byCategory[c]);
-                if (placed > 0 && set.targets[i].categories.size() > 1) {
-                    counts.push_back({words::of(catalogue::categoryAt(c)), QString::number(placed), placed, 0,
-                                      !set.targets[i].isFirstScrub(), false});
-                }
-            }
-        }
+        m_next = nextInWords(tally.next);
+        counts = countRows(set, tally.best);
         std::map<std::string, const record::SheetRecord*, std::less<>> byName;
         for (const record::SheetRecord& sheet : m_desk.record().sheets) {
             byName[m_desk.shortName(sheet)] = &sheet;

@@ -57,7 +57,9 @@ public:
 };
 
 /// What to ask for next; empty when nothing is short.
-QString nextInWords(const Desk::Counted& counted);
+QString nextInWords(const std::vector<tally::Need>& needs);
+/// Each target with the specialties in it that have a case.
+std::vector<CountRow> countRows(const requirement::RequirementSet& set, const tally::Count& count);
 
 /// The tally: each target of the set in force with its specialties, what to ask for next, why a case does not count.
 class TallyPage : public QObject {

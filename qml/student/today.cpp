@@ -45,7 +45,7 @@ void Today::refresh()
     m_next.clear();
     if (const Desk::Counted* counted = m_desk.counted()) {
         m_standing = tr("%1 of %2 cases counted").arg(counted->tally.best.value.counted).arg(counted->set.required());
-        m_next = nextInWords(*counted);
+        m_next = nextInWords(counted->tally.next);
     }
     Q_EMIT changed();
 }

@@ -225,6 +225,11 @@ QString day(base::Date date, base::Date today)
                                                : inLocale(when, "MMM d, yyyy", "d MMM yyyy");
 }
 
+QString month(base::Date date)
+{
+    return inLocale(dateOf(date), "MMM", "MMM");
+}
+
 QString longDay(base::Date date)
 {
     return inLocale(dateOf(date), "dddd, MMMM d", "dddd, d 'de' MMMM");

@@ -28,6 +28,8 @@ QString of(const requirement::Target& target);
 
 /// "Mar 12", with the year when it is not `today`'s; "12 mar" in Spanish.
 QString day(base::Date date, base::Date today);
+/// "Mar"
+QString month(base::Date date);
 /// "Thursday, March 12"
 QString longDay(base::Date date);
 /// The day and the minute in the zone in which it was written: "Mar 12, 10:42".

@@ -9,7 +9,7 @@ TestCase {
 
     property var window: null       ///< the one in hand
     property var otherWindow: null  ///< of two phones, the one that lies there
-    property PhoneWorld world: null
+    property QtObject world: null
     property int taps: 0
 
     when: true

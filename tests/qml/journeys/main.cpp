@@ -1,4 +1,5 @@
 #include "platform/app/window.h"
+#include "tests/qml/support/class_world.h"
 #include "tests/qml/support/phone_world.h"
 
 #include <QQmlEngine>
@@ -36,6 +37,7 @@ public Q_SLOTS:
     {
         engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
         qmlRegisterType<peelpack::test::PhoneWorld>("Peelpack.Test", 1, 0, "PhoneWorld");
+        qmlRegisterType<peelpack::test::ClassWorld>("Peelpack.Test", 1, 0, "ClassWorld");
     }
 };
 

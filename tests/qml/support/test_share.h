@@ -21,11 +21,28 @@ public:
         }
         lastName = suggestedName;
         last = bytes;
+        kept.insert(suggestedName, bytes);
         Q_EMIT saved(suggestedName);
     }
     void open(const QString& what) override { Q_EMIT opened(what, readyName, ready); }
 
+    void openSome(const QString& what, bool folder) override
+    {
+        Q_UNUSED(folder)
+        Q_EMIT openedSome(what, readyNames, readyFiles);
+    }
+    void saveSome(const QStringList& names, const QByteArrayList& files) override
+    {
+        for (qsizetype i = 0; i < names.size(); ++i) {
+            kept.insert(names[i], files[i]);
+        }
+        Q_EMIT saved(QStringLiteral("a folder"));
+    }
+
     bool refuses = false;
+    QMap<QString, QByteArray> kept; ///< every file that was saved
+    QStringList readyNames;
+    QByteArrayList readyFiles;
     QString lastName;
     QByteArray last;
     QString readyName;

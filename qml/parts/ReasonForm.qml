@@ -10,13 +10,19 @@ Pile {
     property string doText
     property bool grave: false
     property bool mayBeEmpty: false
+    property bool takesFocus: true ///< as soon as it is there
     property var suggestions: []
     signal done(string reason)
     signal dropped
 
     Layout.fillWidth: true
     spacing: 8
-    onVisibleChanged: if (visible) entry.field.forceActiveFocus(); else entry.text = ""
+    onVisibleChanged: {
+        if (!visible)
+            entry.text = ""
+        else if (takesFocus)
+            entry.field.forceActiveFocus()
+    }
 
     Words {
         Layout.fillWidth: true
@@ -33,6 +39,7 @@ Pile {
         objectName: "reasonField"
         most: 400
         field.Accessible.name: form.prompt
+        onAccepted: if (doIt.enabled) form.done(entry.text)
     }
     RowLayout {
         Layout.fillWidth: true
@@ -42,6 +49,7 @@ Pile {
             onClicked: form.dropped()
         }
         ActionButton {
+            id: doIt
             objectName: "reasonDone"
             Layout.fillWidth: true
             main: true

@@ -32,7 +32,7 @@ ComboBox {
     indicator: Chevron {
         x: pick.width - width - 12
         y: (pick.height - height) / 2
-        rotation: 90
+        down: true
     }
     background: Rectangle {
         radius: Look.radius

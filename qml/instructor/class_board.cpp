@@ -1,0 +1,181 @@
+#include "qml/instructor/class_board.h"
+
+#include "core/base/text.h"
+#include "qml/words/words.h"
+
+#include <algorithm>
+
+namespace peelpack::instructor {
+namespace {
+
+enum Order { ByName, MostMissing, MostWaiting, LongestAgo };
+constexpr int quietDays = 21; ///< without a sheet: worth a word to the student
+
+} // namespace
+
+ClassBoard::ClassBoard(StaffDesk& desk, Checks& checks, QObject* parent)
+    : QObject(parent), m_desk(desk), m_checks(checks)
+{
+    connect(&desk, &StaffDesk::changed, this, &ClassBoard::read);
+    read();
+}
+
+QStringList ClassBoard::orders()
+{
+    return {tr("By name"), tr("Most missing first"), tr("Most waiting first"), tr("Longest without a sheet first")};
+}
+
+void ClassBoard::readTargets()
+{
+    m_targets.clear();
+    m_needed.clear();
+    m_outlined.clear();
+    m_required = 0;
+    const requirement::RequirementSet* set = m_desk.set();
+    if (set == nullptr) {
+        return;
+    }
+    for (const requirement::Target& target : set->targets) {
+        m_targets.append(words::capitalized(words::of(target)));
+        m_needed.append(static_cast<int>(target.required));
+        m_outlined.append(!target.isFirstScrub());
+    }
+    m_required = static_cast<int>(set->required());
+}
+
+BoardRow ClassBoard::rowOf(const Student& student) const
+{
+    BoardRow row;
+    row.id = QString::fromStdString(keys::hex(student.person.id.view()));
+    row.name = words::fromUtf8(student.person.name);
+    row.ofClass = words::listed(student.person.scopes);
+    std::optional<base::Date> last;
+    int returned = 0;
+    int reviews = 0;
+    for (const record::SheetRecord& sheet : student.record.sheets) {
+        if (sheet.standing == record::SheetStanding::Void || sheet.standing == record::SheetStanding::Withdrawn) {
+            continue;
+        }
+        last = last ? std::max(*last, sheet.content.head.date) : sheet.content.head.date;
+        returned += sheet.standing == record::SheetStanding::Returned ? 1 : 0;
+        reviews += questions::isReviewAsked(sheet) ? 1 : 0;
+        if (Checks::waits(student, sheet)) {
+            ++row.waiting;
+            row.toCheck += m_checks.questionsOf(student, sheet).empty() ? 0 : 1;
+        }
+    }
+    if (last) {
+        row.lastSheet = words::day(*last, m_desk.today());
+    }
+    row.read = student.counted != nullptr;
+    if (student.counted) {
+        const tally::Count& best = student.counted->tally.best;
+        for (const tally::TargetCount& target : best.targets) {
+            row.placed.append(static_cast<int>(target.placed));
+        }
+        row.counted = static_cast<int>(best.value.counted);
+        row.missing = std::max(0, m_required - row.counted);
+    }
+    QStringList state;
+    if (reviews > 0) {
+        state.append(tr("%n mark review(s)", nullptr, reviews));
+    }
+    if (returned > 0) {
+        state.append(tr("%n returned", nullptr, returned));
+    }
+    if (student.folded && (!last || m_desk.today().days() - last->days() > quietDays)) {
+        state.append(last ? tr("no sheet for %n day(s)", nullptr, m_desk.today().days() - last->days())
+                          : tr("no sheet yet"));
+    }
+    row.state = state.join(QStringLiteral(" · "));
+    return row;
+}
+
+const BoardRow& ClassBoard::madeRow(const Student& student)
+{
+    auto& [stamp, row] = m_made[student.person.id];
+    if (stamp != student.stamp || stamp == 0) {
+        stamp = student.stamp;
+        row = rowOf(student);
+    }
+    return row;
+}
+
+void ClassBoard::read()
+{
+    readTargets();
+    m_classes = {tr("All classes")};
+    QStringList found;
+    std::vector<std::pair<BoardRow, const Student*>> all;
+    const std::string wanted = base::foldCaseAndSpaces(m_text.toStdString());
+    for (const Student& student : m_desk.students()) {
+        for (const std::string& scope : student.person.scopes) {
+            found.append(words::fromUtf8(scope));
+        }
+    }
+    found.removeDuplicates();
+    found.sort();
+    m_classes += found;
+    m_ofClass = std::min(m_ofClass, static_cast<int>(m_classes.size()) - 1);
+    const std::string ofClass = m_ofClass > 0 ? m_classes[m_ofClass].toStdString() : std::string();
+    for (const Student& student : m_desk.students()) {
+        const auto& scopes = student.person.scopes;
+        const bool fits = (ofClass.empty() || std::find(scopes.begin(), scopes.end(), ofClass) != scopes.end()) &&
+                          base::foldCaseAndSpaces(student.person.name).find(wanted) != std::string::npos;
+        if (fits) {
+            all.emplace_back(madeRow(student), &student);
+        }
+    }
+    const auto lastDay = [](const Student& student) {
+        base::Date last;
+        for (const record::SheetRecord& sheet : student.record.sheets) {
+            last = std::max(last, sheet.content.head.date);
+        }
+        return last;
+    };
+    std::stable_sort(all.begin(), all.end(), [&](const auto& a, const auto& b) {
+        switch (m_order) {
+        case MostMissing:
+            return a.first.missing > b.first.missing;
+        case MostWaiting:
+            return a.first.waiting > b.first.waiting;
+        case LongestAgo:
+            return lastDay(*a.second) < lastDay(*b.second);
+        default:
+            return false; // they come by name
+        }
+    });
+    std::vector<BoardRow> rows;
+    int met = 0;
+    for (auto& [row, student] : all) {
+        met += row.read && row.missing == 0 ? 1 : 0;
+        rows.push_back(std::move(row));
+    }
+    const auto people = static_cast<int>(m_desk.students().size());
+    const auto done = static_cast<int>(m_desk.countedCount());
+    m_summary = done < people ? tr("Counting: %1 of %n student(s)", nullptr, people).arg(done)
+                              : tr("%n student(s)", nullptr, static_cast<int>(rows.size())) + QStringLiteral(" · ") +
+                                    tr("%n with all cases recorded", nullptr, met);
+    m_rows.put(std::move(rows));
+    Q_EMIT changed();
+}
+
+void ClassBoard::setText(const QString& text)
+{
+    m_text = text;
+    read();
+}
+
+void ClassBoard::setOfClass(int ofClass)
+{
+    m_ofClass = std::clamp(ofClass, 0, static_cast<int>(m_classes.size()) - 1);
+    read();
+}
+
+void ClassBoard::setOrder(int order)
+{
+    m_order = std::clamp(order, 0, static_cast<int>(LongestAgo));
+    read();
+}
+
+} // namespace peelpack::instructor

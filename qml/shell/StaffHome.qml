@@ -1,0 +1,145 @@
+import QtQuick
+import QtQuick.Layouts
+import Peelpack.Instructor
+import Peelpack.Parts
+import Peelpack.Shell
+
+// The instructor's four places and the pages that lie over them.
+FocusScope {
+    id: home
+    objectName: "staffHome"
+
+    required property Phone phone
+    required property StaffPages staff
+
+    property int place: 0
+    property string over ///< "", "student", "rules", "phone"
+    readonly property bool wide: width > height && width >= 700
+
+    function goBack() {
+        over = ""
+        phone.clearMessages()
+    }
+
+    Rectangle {
+        anchors.fill: parent
+        color: Look.colors.paper
+    }
+    GridLayout {
+        anchors.fill: parent
+        columns: 2
+        rowSpacing: 0
+        columnSpacing: 0
+        layoutDirection: Look.leftHand ? Qt.RightToLeft : Qt.LeftToRight
+
+        TabBarOfPages {
+            Layout.fillHeight: true
+            visible: home.wide
+            upright: true
+            names: tabs.names
+            signs: tabs.signs
+            current: home.place
+            onGo: place => {
+                home.over = ""
+                home.place = place
+            }
+        }
+        ColumnLayout {
+            Layout.fillWidth: true
+            Layout.fillHeight: true
+            spacing: 0
+            NoteBox {
+                Layout.margins: 8
+                visible: text.length > 0
+                text: home.phone.error.length > 0 && home.over !== "phone" ? home.phone.error : home.phone.notice
+                grave: home.phone.error.length > 0
+            }
+            Loader {
+                id: loader
+                Layout.fillWidth: true
+                Layout.fillHeight: true
+                focus: true
+                sourceComponent: {
+                    switch (home.over) {
+                    case "student": return student
+                    case "rules": return rules
+                    case "phone": return myPhone
+                    }
+                    return [check, board, parcels, me][home.place]
+                }
+            }
+            UndoBar {
+                Layout.fillWidth: true
+                pending: home.staff.pending
+                hints: home.wide && home.place === 0
+            }
+            TabBarOfPages {
+                id: tabs
+                Layout.fillWidth: true
+                visible: !home.wide && home.over.length === 0
+                names: [qsTr("Check"), qsTr("Class"), qsTr("Take in"), qsTr("Me")]
+                signs: [1, 2, 4, 3]
+                current: home.place
+                onGo: place => home.place = place
+            }
+        }
+    }
+    Component {
+        id: check
+        CheckPlace { staff: home.staff }
+    }
+    Component {
+        id: board
+        ClassPage {
+            board: home.staff.board
+            onOpenStudent: id => {
+                home.staff.student.show(id)
+                home.over = "student"
+            }
+        }
+    }
+    Component {
+        id: student
+        StudentOfClassPage {
+            student: home.staff.student
+            onBack: home.goBack()
+            onOpenSheet: key => {
+                home.over = ""
+                home.place = 0
+                home.staff.list.show(key)
+            }
+        }
+    }
+    Component {
+        id: parcels
+        StaffParcelsPage {
+            parcels: home.staff.parcels
+            share: home.phone.share
+            demoParcels: home.phone.demo
+            onTakeDemoParcels: home.phone.takeInDemoParcels()
+        }
+    }
+    Component {
+        id: me
+        StaffMePage {
+            phone: home.phone
+            staff: home.staff
+            onOpenRules: home.over = "rules"
+            onOpenPhone: home.over = "phone"
+        }
+    }
+    Component {
+        id: rules
+        RulesPage {
+            rules: home.staff.rules
+            onBack: home.goBack()
+        }
+    }
+    Component {
+        id: myPhone
+        MyPhonePage {
+            phone: home.phone
+            onBack: home.goBack()
+        }
+    }
+}
