@@ -48,6 +48,7 @@ FocusScope {
         id: performedPage
         PerformedPage {
             sitting: pages.handOver
+            handOver: pages.handOver
             notice: pages.notice
             onGiveBack: pages.returning = true
         }

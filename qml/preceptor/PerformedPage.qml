@@ -9,8 +9,7 @@ PageFrame {
 
     required property Sitting sitting
     property string notice ///< something that happened before
-    /// Null on the preceptor's own phone.
-    readonly property HandOver handOver: sitting as HandOver
+    property HandOver handOver: null ///< of a phone in other hands; null on the preceptor's own
     signal giveBack
     signal leave ///< back from the first sheet, on the preceptor's own phone
 
