@@ -68,8 +68,4 @@ private:
 /// category. Unmarked and canceled candidates have none, and the outcome says which.
 role::Outcome countedOutcome(const Candidate& candidate, std::optional<catalogue::Category> category);
 
-/// Why a candidate that has no seat does not count, in a sentence to the student.
-std::string whyNotCounted(const requirement::RequirementSet& set, const StudentTally& tally, const Count& count,
-                          std::size_t candidate);
-
 } // namespace peelpack::tally

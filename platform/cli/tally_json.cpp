@@ -1,5 +1,7 @@
 #include "platform/cli/tally_json.h"
 
+#include "core/tally/why_not_counted.h"
+
 namespace peelpack::cli {
 namespace {
 
@@ -44,7 +46,7 @@ ordered_json casesJson(const sheet::SheetBook& book, const requirement::Requirem
             line["category"] = id(*category);
             line["target"] = set.targets[static_cast<std::size_t>(seat.target)].id;
         } else {
-            line["why"] = tally::whyNotCounted(set, tally, count, i);
+            line["why"] = tally::sentence(tally::whyNotCounted(set, tally, count, i));
         }
         list.push_back(std::move(line));
     }

@@ -1,6 +1,7 @@
 #include "platform/cli/tally_text.h"
 
 #include "core/base/text.h"
+#include "core/tally/why_not_counted.h"
 #include "platform/english/english.h"
 
 #include <algorithm>
@@ -107,7 +108,7 @@ void addNotCounted(std::string& text, const sheet::SheetBook& book, const requir
         if (count.seats[i].counts()) {
             continue;
         }
-        const std::string why = tally::whyNotCounted(set, tally, count, i);
+        const std::string why = tally::sentence(tally::whyNotCounted(set, tally, count, i));
         const auto known =
             std::find_if(reasons.begin(), reasons.end(), [&](const auto& reason) { return reason.first == why; });
         if (known == reasons.end()) {

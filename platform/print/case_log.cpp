@@ -1,5 +1,6 @@
 #include "platform/print/papers.h"
 
+#include "core/tally/why_not_counted.h"
 #include "platform/english/english.h"
 #include "platform/print/text.h"
 
@@ -127,7 +128,7 @@ private:
             table.rows.push_back({text(candidate.sheet->date.iso()),
                                   text(m_counted.cases.reading.book.procedureText(candidate.procedure)),
                                   text(candidate.sheet->id),
-                                  text(tally::whyNotCounted(m_counted.set, tally, tally.best, i))});
+                                  text(tally::sentence(tally::whyNotCounted(m_counted.set, tally, tally.best, i)))});
         }
         if (!table.rows.empty()) {
             m_document.add(Style::Heading, QStringLiteral("Not counted as initialed"));

@@ -2707,6 +2707,66 @@
         <source>withdrawn</source>
         <translation>retirada</translation>
     </message>
+    <message>
+        <source>The case was canceled before incision.</source>
+        <translation>El caso se canceló antes de la incisión.</translation>
+    </message>
+    <message>
+        <source>Not every skill is marked yet.</source>
+        <translation>Todavía no están marcadas todas las habilidades.</translation>
+    </message>
+    <message>
+        <source>It is an observation: recorded, never counted.</source>
+        <translation>Es una observación: queda registrada y nunca cuenta.</translation>
+    </message>
+    <message>
+        <source>No instructor has initialed this sheet yet.</source>
+        <translation>Ningún docente ha puesto todavía sus iniciales en esta hoja.</translation>
+    </message>
+    <message>
+        <source>No preceptor has signed this sheet yet.</source>
+        <translation>Ningún preceptor ha firmado todavía esta hoja.</translation>
+    </message>
+    <message>
+        <source>The signing card was made on the spot and has not been vouched for yet.</source>
+        <translation>La tarjeta de firma se hizo en el momento y nadie la avala todavía.</translation>
+    </message>
+    <message>
+        <source>A drawn signature counts only after an instructor has confirmed it.</source>
+        <translation>Una firma dibujada cuenta solo después de que un docente la haya confirmado.</translation>
+    </message>
+    <message>
+        <source>A pen-signed stub counts only after an instructor has confirmed it.</source>
+        <translation>Un talón firmado con bolígrafo cuenta solo después de que un docente lo haya confirmado.</translation>
+    </message>
+    <message>
+        <source>The program&apos;s rules do not accept this signature.</source>
+        <translation>Las reglas del programa no aceptan esta firma.</translation>
+    </message>
+    <message>
+        <source>Two procedures of one operation are one case in a category, and another procedure of this operation counts under %1.</source>
+        <translation>Dos procedimientos de una operación son un solo caso en una categoría, y otro procedimiento de esta operación cuenta en %1.</translation>
+    </message>
+    <message>
+        <source>At most %1 cases of %2 count, and they are reached.</source>
+        <translation>Cuentan como máximo %1 casos de %2, y ya se alcanzaron.</translation>
+    </message>
+    <message>
+        <source>No target of the requirements takes this category in this role.</source>
+        <translation>Ninguna meta de los requisitos admite esta categoría con este rol.</translation>
+    </message>
+    <message>
+        <source>The seats that any specialty may fill are taken; the rest are kept for specialties that are still short.</source>
+        <translation>Los lugares para cualquier especialidad están ocupados; los demás se reservan para especialidades a las que aún les faltan casos.</translation>
+    </message>
+    <message>
+        <source>Only so many cases of %1 may count as first scrub, and the second-scrub targets that take it are full.</source>
+        <translation>Solo cuenta cierto número de casos de %1 como primera instrumentación, y las metas de segunda instrumentación que los admiten están completas.</translation>
+    </message>
+    <message>
+        <source>The targets that take this case are full.</source>
+        <translation>Las metas que admiten este caso están completas.</translation>
+    </message>
 </context>
 <context>
     <name>peelpack::camera::DeviceCamera</name>

@@ -238,7 +238,7 @@ void SheetPage::readCounting(const record::SheetRecord& sheet)
                              .arg(words::of(catalogue::categoryAt(static_cast<std::size_t>(seat.category))),
                                   words::of(counted->set.targets[static_cast<std::size_t>(seat.target)])));
         } else {
-            lines.append(words::fromUtf8(tally::whyNotCounted(counted->set, tally, tally.best, i)));
+            lines.append(words::of(tally::whyNotCounted(counted->set, tally, tally.best, i)));
         }
     }
     lines.removeDuplicates();

@@ -109,7 +109,7 @@ void TallyPage::refresh()
             notCounted.push_back({sheet == byName.end() ? QString() : words::fromUtf8(sheet->second->id.hex()),
                                   words::day(candidate.sheet->date, m_desk.today()) + QStringLiteral(" · ") +
                                       words::fromUtf8(counted->cases.reading.book.procedureText(candidate.procedure)),
-                                  words::fromUtf8(tally::whyNotCounted(set, tally, tally.best, i))});
+                                  words::of(tally::whyNotCounted(set, tally, tally.best, i))});
         }
         QStringList left;
         if (tally.observed > 0) {

@@ -277,6 +277,52 @@ QString capitalized(QString text)
     return text;
 }
 
+QString of(const tally::WhyNotCounted& why)
+{
+    using tally::Obstacle;
+    switch (why.obstacle) {
+    case Obstacle::Canceled:
+        return say(QT_TRANSLATE_NOOP("Words", "The case was canceled before incision."));
+    case Obstacle::Unmarked:
+        return say(QT_TRANSLATE_NOOP("Words", "Not every skill is marked yet."));
+    case Obstacle::Observed:
+        return say(QT_TRANSLATE_NOOP("Words", "It is an observation: recorded, never counted."));
+    case Obstacle::NotInitialed:
+        return say(QT_TRANSLATE_NOOP("Words", "No instructor has initialed this sheet yet."));
+    case Obstacle::NotSigned:
+        return say(QT_TRANSLATE_NOOP("Words", "No preceptor has signed this sheet yet."));
+    case Obstacle::CardNotVouched:
+        return say(
+            QT_TRANSLATE_NOOP("Words", "The signing card was made on the spot and has not been vouched for yet."));
+    case Obstacle::DrawnNotConfirmed:
+        return say(QT_TRANSLATE_NOOP("Words", "A drawn signature counts only after an instructor has confirmed it."));
+    case Obstacle::StubNotConfirmed:
+        return say(QT_TRANSLATE_NOOP("Words", "A pen-signed stub counts only after an instructor has confirmed it."));
+    case Obstacle::SignatureNotAccepted:
+        return say(QT_TRANSLATE_NOOP("Words", "The program's rules do not accept this signature."));
+    case Obstacle::SameOperation:
+        return say(QT_TRANSLATE_NOOP("Words", "Two procedures of one operation are one case in a category, and another "
+                                              "procedure of this operation counts under %1."))
+            .arg(of(why.category));
+    case Obstacle::LimitReached:
+        return say(QT_TRANSLATE_NOOP("Words", "At most %1 cases of %2 count, and they are reached."))
+            .arg(why.most)
+            .arg(of(why.category));
+    case Obstacle::NoTarget:
+        return say(QT_TRANSLATE_NOOP("Words", "No target of the requirements takes this category in this role."));
+    case Obstacle::SeatsKept:
+        return say(QT_TRANSLATE_NOOP("Words", "The seats that any specialty may fill are taken; the rest are kept for "
+                                              "specialties that are still short."));
+    case Obstacle::CapReached:
+        return say(QT_TRANSLATE_NOOP("Words", "Only so many cases of %1 may count as first scrub, and the second-scrub "
+                                              "targets that take it are full."))
+            .arg(of(why.category));
+    case Obstacle::TargetsFull:
+        return say(QT_TRANSLATE_NOOP("Words", "The targets that take this case are full."));
+    }
+    return {};
+}
+
 QString roleReason(const sheet::Marks& marks, bool canceled, const role::RoleRules& rules)
 {
     switch (role::classify(marks, canceled, rules)) {

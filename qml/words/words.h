@@ -3,6 +3,7 @@
 #include "core/record/sheet_record.h"
 #include "core/requirement/requirement_set.h"
 #include "core/role/classifier.h"
+#include "core/tally/why_not_counted.h"
 
 #include <QString>
 #include <QStringList>
@@ -25,6 +26,8 @@ QString of(record::SheetStanding standing);
 /// "signing card + PIN", "drawn on this phone: weak"
 QString of(sheet::Strength strength);
 QString of(const requirement::Target& target);
+/// In a sentence to the student.
+QString of(const tally::WhyNotCounted& why);
 
 /// "Mar 12", with the year when it is not `today`'s; "12 mar" in Spanish.
 QString day(base::Date date, base::Date today);

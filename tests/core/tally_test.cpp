@@ -2,6 +2,7 @@
 
 #include "core/sheet/sheet_reader.h"
 #include "core/tally/tally.h"
+#include "core/tally/why_not_counted.h"
 #include "platform/files/resources.h"
 #include "tests/support/shipped_sets.h"
 
@@ -165,7 +166,7 @@ TEST_CASE("Every case that does not count has its reason", "[tally]")
     std::vector<std::string> reasons;
     for (std::size_t i = 0; i < tally.candidates.size(); ++i) {
         if (!tally.best.seats[i].counts()) {
-            reasons.push_back(tally::whyNotCounted(set, tally, tally.best, i));
+            reasons.push_back(tally::sentence(tally::whyNotCounted(set, tally, tally.best, i)));
             CHECK(reasons.back().ends_with("."));
         }
     }
