@@ -10,7 +10,6 @@
 namespace peelpack::cli {
 namespace {
 
-using catalogue::Category;
 using catalogue::categoryAt;
 using catalogue::categoryCount;
 

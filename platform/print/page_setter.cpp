@@ -5,7 +5,7 @@
 #include <qrcodegen/qrcodegen.hpp>
 
 #include <algorithm>
-#include <limits>
+#include <cmath>
 
 namespace peelpack::print {
 namespace {
@@ -50,7 +50,8 @@ bool isHeading(Style style)
 
 double strokesWidth(std::uint32_t count)
 {
-    return count * strokeStep + static_cast<double>(count / fives) * fiveGap;
+    const std::uint32_t whole = count / fives;
+    return count * strokeStep + whole * fiveGap;
 }
 
 } // namespace
@@ -296,11 +297,12 @@ void PageSetter::setBlock(const NewPage& /*page*/)
 void PageSetter::drawStrokes(const Strokes& strokes, const SetShape& shape, QPainter& painter) const
 {
     const double five = points(strokesWidth(fives));
-    const auto inLine = std::max<std::uint32_t>(1, static_cast<std::uint32_t>(shape.width / five + 0.5)) * fives;
+    const auto inLine = static_cast<std::uint32_t>(std::max(1L, std::lround(shape.width / five))) * fives;
     for (std::uint32_t i = 0; i < std::max(strokes.placed, strokes.required); ++i) {
         const std::uint32_t place = i % inLine;
         const double x = shape.x + points(strokesWidth(place - place % fives) + (place % fives) * strokeStep);
-        const double y = shape.y + (i / inLine) * points(strokeHeight + rowGap);
+        const std::uint32_t line = i / inLine;
+        const double y = shape.y + line * points(strokeHeight + rowGap);
         const double height = points(strokeHeight);
         if (i >= strokes.placed) {
             painter.fillRect(QRectF(x, y + height - points(strokeWidth), points(strokeWidth), points(strokeWidth)),
