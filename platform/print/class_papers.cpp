@@ -1,6 +1,7 @@
 #include "platform/print/papers.h"
 
 #include "core/base/text.h"
+#include "core/questions/shared_operations.h"
 #include "platform/english/english.h"
 #include "platform/print/text.h"
 
@@ -76,6 +77,24 @@ struct Changes {
     std::size_t twoInstructors = 0; ///< sheets with an action beside the one in force
 };
 
+/// Operations on which more than one student counts as first scrub, as it seems from the heads of signed sheets.
+std::size_t sharedFirstScrubs(const CountedClass& counted)
+{
+    const role::RoleRules rules{counted.set.notApplicable};
+    std::vector<questions::OperationPlace> places;
+    for (const CountedStudent& student : counted.students) {
+        for (const record::SheetRecord& sheet : student.record.sheets) {
+            const bool gone =
+                sheet.standing == record::SheetStanding::Void || sheet.standing == record::SheetStanding::Withdrawn;
+            if (sheet.isSigned() && !gone &&
+                role::classify(sheet.content.marks.marks, sheet.content.head.canceled, rules) == role::Outcome::First) {
+                places.push_back(questions::placeOf(student.record.student, sheet));
+            }
+        }
+    }
+    return questions::sharedOperations(places).size();
+}
+
 bool raisedRole(const record::SheetRecord& sheet, const role::RoleRules& rules)
 {
     if (!sheet.original) {
@@ -133,6 +152,7 @@ void addChanges(Document& document, const CountedClass& counted, const ProgramFa
     row("Sheets filed under another specialty by an instructor", changes.refiled);
     row("Sheets with an accepted mark review", changes.reviewsAccepted);
     row("Sheets whose role was raised by an accepted mark review", changes.reviewsRaisedRole);
+    row("Operations on which, it seems, two students count as first scrub", sharedFirstScrubs(counted));
     row("Sheets on which two instructors acted apart; both acts are kept", changes.twoInstructors);
     row("Sheets withdrawn by the student", changes.withdrawn);
     row("Sheets taken out of the count by an instructor", changes.voided);
