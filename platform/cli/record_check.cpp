@@ -23,17 +23,17 @@ std::string roleWords(const std::string& role)
 
 std::string recordText(const CompletionRecord& record)
 {
-    std::string text = "  " + record.name + " has met the requirement set " + record.requirementSet +
-                       ", as the program's director decided on " + record.date.iso() + ".\n  " +
-                       std::to_string(record.counted()) + " of " + std::to_string(record.required()) +
-                       " cases counted, all of them " + record.level + ":\n";
+    const std::string what =
+        record.exception ? " is complete by exception under the requirement set " : " has met the requirement set ";
+    std::string text = "  " + record.name + what + record.requirementSet + ", as the program's director decided on " +
+                       record.date.iso() + ".\n  " + std::to_string(record.counted()) + " of " +
+                       std::to_string(record.required()) + " cases counted, all of them " + record.level + ":\n";
     for (const evidence::TargetMet& target : record.targets) {
         text +=
             "    " + target.id + ": " + std::to_string(target.placed) + " of " + std::to_string(target.required) + "\n";
     }
     if (record.exception) {
-        text += "  Decided by exception, although " +
-                base::counted(record.required() - record.counted(), "case is short", "cases are short") +
+        text += "  " + base::counted(record.required() - record.counted(), "case is short", "cases are short") +
                 ". The director's reason: " + *record.exception + "\n";
     }
     return text + "  It stands for " + base::counted(record.sheets, "sheet", "sheets") +

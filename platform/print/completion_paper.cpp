@@ -8,10 +8,11 @@ Document completionPaper(const evidence::CompletionRecord& record, const evidenc
 {
     Document document{QStringLiteral("Completion record"), {}};
     document.add(Style::Title, text("Completion record: " + record.name));
+    const std::string what =
+        record.exception ? " is complete by exception under the requirement set " : " has met the requirement set ";
     document.add(Style::Body,
-                 text("The director of this program decided on " + record.date.iso() + " that " + record.name +
-                      " has met the requirement set " + record.requirementSet + ", " +
-                      (record.exception ? "by exception: " : "by ") + std::to_string(record.counted()) + " of " +
+                 text("The director of this program decided on " + record.date.iso() + " that " + record.name + what +
+                      record.requirementSet + ". " + std::to_string(record.counted()) + " of " +
                       std::to_string(record.required()) + " cases counted, all of them " + record.level + "."));
     if (record.exception) {
         document.add(Style::Heading, QStringLiteral("Exception"));
