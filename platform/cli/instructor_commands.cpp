@@ -202,7 +202,7 @@ std::vector<Command> instructorCommands()
           "peelpack return 3f2a90c1 --reason \"which hernia, and with mesh?\"\n  it counts again once it is answered"},
          [](const Arguments& arguments) { return give(arguments, returnSheets(arguments)); }},
         {{"accept",
-          "Accept a student's request for a review of a mark.",
+          "Accept a student's request for a review of a mark; with a reason where it raises the role.",
           {"SHEET..."},
           actOptions({{"skill", "SKILL", "which mark, when several were asked for"}}),
           "peelpack accept 3f2a90c1 --skill pass --reason \"confirmed with the preceptor\"\n  the mark is changed; the "

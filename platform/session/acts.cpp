@@ -1,5 +1,7 @@
 #include "platform/session/acts.h"
 
+#include "core/role/classifier.h"
+#include "platform/session/program_rules.h"
 #include "sync/merge/actions.h"
 #include "sync/merge/student_events.h"
 
@@ -48,6 +50,17 @@ base::Result<journal::Position> write(Session& session, const base::Result<Writi
 {
     return made ? session.append(made.value().stream, made.value().payload)
                 : base::Result<journal::Position>(made.error());
+}
+
+/// Whether the sheet would have a higher role with the mark that is asked for.
+bool raisesRole(const Session& session, const record::Content& content, const record::ReviewAsked& asked)
+{
+    const base::Result<requirement::RequirementSet> set = setInForce(session);
+    const role::RoleRules rules = set ? role::RoleRules{set.value().notApplicable} : role::RoleRules{};
+    const auto outcome = [&](const sheet::Marks& marks) { return role::classify(marks, content.head.canceled, rules); };
+    sheet::Marks after = content.marks.marks;
+    after.set(asked.skill, asked.wanted);
+    return outcome(after) < outcome(content.marks.marks); // first scrub is the first of them
 }
 
 } // namespace
@@ -121,7 +134,7 @@ base::Result<Writing> acceptingReview(const Session& session, const SheetPlace& 
         return bad("Nobody has asked for a review of that mark, or it was answered already.");
     }
     return writing(
-        place, checkedAct(session, place, std::move(reason), false),
+        place, checkedAct(session, place, std::move(reason), raisesRole(session, place.record.content, pending->asked)),
         journal::ReviewAccepted{{}, hashOf(pending->request), {pending->asked.skill, pending->asked.wanted, {}}});
 }
 

@@ -24,8 +24,8 @@ struct SheetChange {
 };
 base::Result<Writing> amending(const Session& session, const SheetPlace& place, const SheetChange& change,
                                std::string reason);
-/// Accepts the student's newest pending request for a mark of the sheet. A request is declined by initialing or
-/// returning the sheet with a reason.
+/// Accepts the student's newest pending request for a mark of the sheet; where it raises the role, with a reason. A
+/// request is declined by initialing or returning the sheet with a reason.
 base::Result<Writing> acceptingReview(const Session& session, const SheetPlace& place,
                                       const std::optional<sheet::Skill>& skill, std::string reason);
 
