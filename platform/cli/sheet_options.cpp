@@ -80,9 +80,9 @@ journal::Draft draftOf(const sheet::CaseRow& row)
     return draft;
 }
 
-std::string placeOf(const std::string& file, std::size_t line)
+std::string placeOf(const std::string& file, std::size_t line, const std::string& column = {})
 {
-    return file + ", line " + std::to_string(line) + ": ";
+    return file + ", line " + std::to_string(line) + (column.empty() ? "" : ", column " + column) + ": ";
 }
 
 } // namespace
@@ -254,8 +254,8 @@ base::Result<std::vector<journal::Draft>> draftsFromCsv(const std::string& file)
         const std::optional<sheet::Finding> finding =
             headerSeen ? parser.readRow(line, fields, row) : parser.readHeader(line, fields);
         if (finding) {
-            wrong = base::Error{base::ErrorCode::BadInput, placeOf(file, line) + finding->column + " " +
-                                                               finding->reason + "; " + finding->mend + "."};
+            wrong = base::Error{base::ErrorCode::BadInput,
+                                placeOf(file, line, finding->column) + finding->reason + "; " + finding->mend + "."};
         } else if (headerSeen) {
             const auto same =
                 std::find_if(drafts.begin(), drafts.end(), [&](const auto& item) { return item.first == row.sheet; });
