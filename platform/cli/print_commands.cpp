@@ -13,6 +13,9 @@
 #include "platform/print/pdf.h"
 #include "platform/session/program_rules.h"
 #include "platform/session/system_clock.h"
+#include "sync/keys/card.h"
+#include "sync/keys/code.h"
+#include "sync/keys/invitation.h"
 
 #include <algorithm>
 #include <functional>
@@ -226,6 +229,62 @@ base::Result<Answer> printRecord(const Arguments& arguments)
                    {"Program " + shortProgram(program.value()), {now.seconds, now.zone}});
 }
 
+/// What is to be typed instead of scanning a file's code; empty: nothing. An error when the file is not what it should
+/// be.
+using TypedCode = base::Result<std::string> (*)(keys::ByteView code);
+
+base::Result<std::string> typedCard(keys::ByteView code)
+{
+    const base::Result<keys::SigningCard> card = keys::SigningCard::fromCode(code);
+    if (!card) {
+        return card.error();
+    }
+    const keys::Secret typed = keys::codeText(keys::CodeSort::Card, card.value().secret.view());
+    return std::string(typed.view().begin(), typed.view().end());
+}
+
+base::Result<std::string> noTypedInvitation(keys::ByteView code)
+{
+    const base::Result<keys::Invitation> invitation = keys::Invitation::fromCode(code);
+    return invitation ? base::Result<std::string>(std::string()) : invitation.error();
+}
+
+/// The files of the operands as codes; with as many --name as there are files, or none.
+base::Result<std::vector<print::CarriedCode>> carriedCodes(const Arguments& arguments, TypedCode typedCode)
+{
+    const std::vector<std::string>& names = arguments.list("name");
+    if (!names.empty() && names.size() != arguments.operands.size()) {
+        return base::Error{base::ErrorCode::BadUsage, "Give --name once for each file, in their order, or not at all."};
+    }
+    std::vector<print::CarriedCode> codes;
+    for (std::size_t i = 0; i < arguments.operands.size(); ++i) {
+        const base::Result<keys::Secret> file = readSecretFile(arguments.operands[i]);
+        if (!file) {
+            return file.error();
+        }
+        const keys::ByteView bytes = file.value().view();
+        const base::Result<std::string> toType = typedCode(bytes);
+        if (!toType) {
+            return base::Error{toType.error().code, arguments.operands[i] + ": " + toType.error().sentence};
+        }
+        codes.push_back({QByteArray(reinterpret_cast<const char*>(bytes.data()), static_cast<qsizetype>(bytes.size())),
+                         names.empty() ? QString() : QString::fromStdString(names[i]),
+                         QString::fromStdString(toType.value())});
+    }
+    return codes;
+}
+
+using SetCodes = print::Document (*)(const std::vector<print::CarriedCode>& codes);
+base::Result<Answer> printCodes(const Arguments& arguments, TypedCode typedCode, SetCodes setCodes)
+{
+    const auto codes = carriedCodes(arguments, typedCode);
+    if (!codes) {
+        return codes.error();
+    }
+    const journal::Time now = session::systemClock()();
+    return printed(arguments, setCodes(codes.value()), {"Peelpack", {now.seconds, now.zone}});
+}
+
 base::Result<Answer> printStubs(const Arguments& arguments)
 {
     const auto count = wholeNumber(arguments, "count", 1, mostStubs, usualStubs);
@@ -251,6 +310,14 @@ std::vector<OptionSpec> recordOptions()
 {
     std::vector<OptionSpec> options = paperOptions();
     options.insert(options.begin(), programOption());
+    options.push_back({"json", "", "for machines"});
+    return options;
+}
+
+std::vector<OptionSpec> codeOptions(const std::string& nameHelp)
+{
+    std::vector<OptionSpec> options = paperOptions();
+    options.insert(options.begin(), {"name", "TEXT", nameHelp, true});
     options.push_back({"json", "", "for machines"});
     return options;
 }
@@ -291,6 +358,25 @@ std::vector<Command> printCommands()
           recordOptions(),
           "peelpack print record ines.record.json --program 55c5df15... --out ines.pdf\n  for the files of people"},
          [](const Arguments& arguments) { return give(arguments, printRecord(arguments)); }},
+        {{"print cards",
+          "Print signing cards as PDF, to be cut apart. Whoever has one and its PIN signs as its preceptor.",
+          {"CARD..."},
+          codeOptions("whose card it is; once for each, in their order"),
+          "peelpack print cards brandt.card --name \"L. Brandt, CST\" --out cards.pdf\n  to be carried; the PIN is not "
+          "on "
+          "it"},
+         [](const Arguments& arguments) {
+             return give(arguments, printCodes(arguments, typedCard, print::signingCards));
+         }},
+        {{"print invitations",
+          "Print invitations as PDF, to be cut apart and given out.",
+          {"INVITATION..."},
+          codeOptions("who is invited; once for each, in their order"),
+          "peelpack print invitations ines.invitation --name \"Ines Duarte\" --out invitations.pdf\n  for the first "
+          "day"},
+         [](const Arguments& arguments) {
+             return give(arguments, printCodes(arguments, noTypedInvitation, print::invitations));
+         }},
         {{"print stubs",
           "Print empty pocket stubs as PDF, for sites where phones are not allowed.",
           {},

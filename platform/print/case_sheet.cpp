@@ -101,7 +101,7 @@ Document caseSheet(const CountedClass& counted, std::size_t student, const recor
     if (!sheet.history.empty()) {
         const std::string hash = sheet.history.back().entry.hex();
         document.blocks.emplace_back(Code{
-            text("sheet " + sheet.id.hex() + "\nentry " + hash),
+            text("sheet " + sheet.id.hex() + "\nentry " + hash).toUtf8(),
             text("The code holds the sheet's id and the hash of the newest entry about it, which signs everything that "
                  "its writer recorded before. Whoever holds the journal finds the entry by its hash.\n") +
                 inFours(hash)});

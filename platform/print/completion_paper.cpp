@@ -35,7 +35,7 @@ Document completionPaper(const evidence::CompletionRecord& record, const evidenc
     }
     const std::string hex = keys::hex(digest.view());
     document.blocks.emplace_back(Code{
-        text("record " + record.id + "\nsha256 " + hex),
+        text("record " + record.id + "\nsha256 " + hex).toUtf8(),
         text("This paper proves nothing by itself. The record is a file, signed by the program; whoever has it and "
              "the program's id verifies it with any software for W3C Verifiable Credentials. The code holds the "
              "record's id and the SHA-256 of its canonical form.\n" +

@@ -1,5 +1,6 @@
 #pragma once
 
+#include <QByteArray>
 #include <QString>
 
 #include <cstdint>
@@ -38,9 +39,9 @@ struct Strokes {
     bool firstScrub = false;
 };
 
-/// A QR code with text, and what it is.
+/// A QR code, and what it is.
 struct Code {
-    QString text;
+    QByteArray bytes; ///< at most 1,000, so that it can be read off paper
     QString caption;
 };
 

@@ -323,7 +323,7 @@ void PageSetter::drawStrokes(const Strokes& strokes, const SetShape& shape, QPai
 void PageSetter::drawCode(const Code& code, const SetShape& shape, QPainter& painter) const
 {
     const qrcodegen::QrCode modules =
-        qrcodegen::QrCode::encodeText(code.text.toUtf8().constData(), qrcodegen::QrCode::Ecc::MEDIUM);
+        qrcodegen::QrCode::encodeBinary({code.bytes.begin(), code.bytes.end()}, qrcodegen::QrCode::Ecc::MEDIUM);
     const double module = shape.width / modules.getSize();
     for (int y = 0; y < modules.getSize(); ++y) {
         for (int x = 0; x < modules.getSize(); ++x) {

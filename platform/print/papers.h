@@ -30,6 +30,16 @@ Document programReport(const CountedClass& counted, const ProgramFacts& facts);
 /// A completion record that was verified, and a code with its digest. The paper proves nothing by itself and says so.
 Document completionPaper(const evidence::CompletionRecord& record, const evidence::Digest& digest);
 
+/// A code that somebody carries on paper.
+struct CarriedCode {
+    QByteArray bytes; ///< of the QR code
+    QString name;     ///< whose it is; may be empty
+    QString typed;    ///< for typing where there is no camera; may be empty
+};
+/// Signing cards, and invitations into the program, to be cut apart. Both hold secrets.
+Document signingCards(const std::vector<CarriedCode>& cards);
+Document invitations(const std::vector<CarriedCode>& codes);
+
 /// Empty case sheets for sites where phones are not allowed: filled in and signed with a pen, entered later
 /// under the number that stands on it.
 Document pocketStubs(std::uint64_t first, std::size_t count);

@@ -121,6 +121,24 @@ class Print(unittest.TestCase):
         self.assertEqual(re.findall(r"Pocket stub (\d+)", text), ["41", "42", "43"])
         self.assertIn("No name, number or birth date of a patient", re.sub(r"\s+", " ", text))
 
+    def test_cards_and_invitations_are_read_off_paper_to_the_byte(self):
+        program = self.program
+        invitation = program.new_file("invitation")
+        program.run("enroll", "invite", "--name", "Nora Lind", "--role", "student", "--for", "Spring class", "--out", invitation,
+                    vault="anna")
+        for what, file in (("cards", program.brandt), ("invitations", invitation)):
+            out = program.new_file("pdf")
+            words = [PROGRAM, "print", what, file, "--name", "Invented Name", "--out", out]
+            done = subprocess.run(words, capture_output=True, env=program.environment)
+            self.assertEqual((done.returncode, done.stderr), (0, b""))
+            self.assertEqual(os.stat(out).st_mode & 0o077, 0)
+            self.assertIn("Invented Name", text_of(out))
+            subprocess.run(["pdftoppm", "-r", "200", "-png", "-singlefile", out, out[:-4]], check=True)
+            read = subprocess.run(["zbarimg", "--quiet", "--raw", "--oneshot", "-Sbinary", out[:-4] + ".png"], capture_output=True, check=True)
+            self.assertEqual(read.stdout, program.read(file))
+            self.assertNotEqual(subprocess.run([*words[:3], self.program.write(b"other", "card"), *words[4:-1], program.new_file("pdf")],
+                                               capture_output=True).returncode, 0)
+
     def test_what_cannot_be_printed_says_why_and_leaves_nothing(self):
         out = self.program.new_file("pdf")
         missing = self.program.run("print", "sheet", "00000000", "--out", out, vault="anna", expect=None)
