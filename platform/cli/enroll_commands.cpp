@@ -1,7 +1,9 @@
 #include "platform/cli/commands.h"
 
+#include "core/base/text.h"
 #include "platform/cli/answer.h"
 #include "platform/cli/bytes_file.h"
+#include "platform/cli/class_list.h"
 #include "platform/cli/vault_access.h"
 #include "platform/session/directory.h"
 #include "platform/session/setup.h"
@@ -55,6 +57,45 @@ base::Result<Answer> invite(const Arguments& arguments)
                    {"days", usualDays}};
     answer.text = "The invitation is in " + *out + ", good for " + std::to_string(usualDays) +
                   " days and one answer. Hand it over yourself: whoever has it can join in their name.\n";
+    return answer;
+}
+
+/// Invites everybody on a class list.
+base::Result<Answer> inviteClass(const Arguments& arguments)
+{
+    const auto folder = arguments.value("into");
+    if (!folder) {
+        return base::Error{base::ErrorCode::BadUsage, "Where shall the invitations go? Give --into FOLDER."};
+    }
+    const base::Result<std::vector<ListedStudent>> students = readClassList(arguments.operands.front());
+    if (!students) {
+        return students.error();
+    }
+    base::Result<OpenedVault> opened = openVault(arguments);
+    if (!opened) {
+        return opened.error();
+    }
+    session::Session& session = *opened.value().session;
+    const std::vector<std::string> names = invitationNames(students.value());
+    Answer answer;
+    answer.json["invitations"] = nlohmann::ordered_json::array();
+    for (std::size_t i = 0; i < names.size(); ++i) {
+        const ListedStudent& student = students.value()[i];
+        const auto made = session::invite(session, student.name, journal::Role::Student, {student.className},
+                                          std::nullopt, usualDays);
+        const base::Result<bool> kept =
+            made ? writeNewFile(*folder + "/" + names[i], made.value().code) : base::Result<bool>(made.error());
+        if (!kept) {
+            return base::Error{kept.error().code, kept.error().sentence + " The invitations before it are written: " +
+                                                      std::to_string(i) + " of " + std::to_string(names.size()) + "."};
+        }
+        answer.json["invitations"].push_back(
+            {{"name", student.name}, {"class", student.className}, {"invitation", *folder + "/" + names[i]}});
+    }
+    answer.text = base::counted(names.size(), "invitation is", "invitations are") + " in " + *folder + ", good for " +
+                  std::to_string(usualDays) +
+                  " days and one answer each. Print them (peelpack print invitations) or hand over the files yourself: "
+                  "whoever has one can join in that name.\n";
     return answer;
 }
 
@@ -207,6 +248,13 @@ std::vector<Command> enrollCommands()
           "peelpack enroll invite --name \"Ines Duarte\" --for \"Spring class\" --out ines.invitation\n  for the "
           "student's phone"},
          [](const Arguments& arguments) { return give(arguments, invite(arguments)); }},
+        {{"enroll class",
+          "Invite all students of a class list: CSV with the columns name and class. Secret: the vault's passphrase.",
+          {"LIST.csv"},
+          withVaultOptions({{"into", "FOLDER", "where the invitations go, a file for each student"}}),
+          "peelpack enroll class spring.csv --into invitations\n  then: peelpack print invitations "
+          "invitations/*.invitation --out spring.pdf"},
+         [](const Arguments& arguments) { return give(arguments, inviteClass(arguments)); }},
         {{"enroll join",
           "Join a program from an invitation, in a new vault; in an old one of the same person after its record split. "
           "Secret: a new passphrase.",

@@ -17,6 +17,8 @@
 #include "sync/keys/code.h"
 #include "sync/keys/invitation.h"
 
+#include <QFileInfo>
+
 #include <algorithm>
 #include <functional>
 
@@ -249,7 +251,7 @@ base::Result<std::string> noTypedInvitation(keys::ByteView code)
     return invitation ? base::Result<std::string>(std::string()) : invitation.error();
 }
 
-/// The files of the operands as codes; with as many --name as there are files, or none.
+/// The files of the operands as codes; with as many --name as there are files, or none: then named as the files are.
 base::Result<std::vector<print::CarriedCode>> carriedCodes(const Arguments& arguments, TypedCode typedCode)
 {
     const std::vector<std::string>& names = arguments.list("name");
@@ -268,7 +270,8 @@ base::Result<std::vector<print::CarriedCode>> carriedCodes(const Arguments& argu
             return base::Error{toType.error().code, arguments.operands[i] + ": " + toType.error().sentence};
         }
         codes.push_back({QByteArray(reinterpret_cast<const char*>(bytes.data()), static_cast<qsizetype>(bytes.size())),
-                         names.empty() ? QString() : QString::fromStdString(names[i]),
+                         names.empty() ? QFileInfo(QString::fromStdString(arguments.operands[i])).completeBaseName()
+                                       : QString::fromStdString(names[i]),
                          QString::fromStdString(toType.value())});
     }
     return codes;
@@ -361,7 +364,7 @@ std::vector<Command> printCommands()
         {{"print cards",
           "Print signing cards as PDF, to be cut apart. Whoever has one and its PIN signs as its preceptor.",
           {"CARD..."},
-          codeOptions("whose card it is; once for each, in their order"),
+          codeOptions("whose card it is, once for each, in their order; else as the files are named"),
           "peelpack print cards brandt.card --name \"L. Brandt, CST\" --out cards.pdf\n  to be carried; the PIN is not "
           "on "
           "it"},
@@ -371,7 +374,7 @@ std::vector<Command> printCommands()
         {{"print invitations",
           "Print invitations as PDF, to be cut apart and given out.",
           {"INVITATION..."},
-          codeOptions("who is invited; once for each, in their order"),
+          codeOptions("who is invited, once for each, in their order; else as the files are named"),
           "peelpack print invitations ines.invitation --name \"Ines Duarte\" --out invitations.pdf\n  for the first "
           "day"},
          [](const Arguments& arguments) {

@@ -139,6 +139,30 @@ class Print(unittest.TestCase):
             self.assertNotEqual(subprocess.run([*words[:3], self.program.write(b"other", "card"), *words[4:-1], program.new_file("pdf")],
                                                capture_output=True).returncode, 0)
 
+    def test_a_class_list_becomes_invitations_that_are_printed_with_names(self):
+        program = self.program
+        folder = program.path("invitations")
+        os.mkdir(folder)
+        rows = "class,name,note\r\nSpring class,Åsa Ek,\r\nSpring class,\"O'Hara, Jo\",second year\r\n"
+        made = program.json("enroll", "class", program.write(rows.encode(), "csv"), "--into", folder, vault="anna")["invitations"]
+        self.assertEqual([(one["name"], one["class"]) for one in made], [("Åsa Ek", "Spring class"), ("O'Hara, Jo", "Spring class")])
+        files = [one["invitation"] for one in made]
+        self.assertEqual(sorted(os.listdir(folder)), sorted(os.path.basename(file) for file in files))
+        out = program.new_file("pdf")
+        subprocess.run([PROGRAM, "print", "invitations", *files, "--out", out], capture_output=True, env=program.environment, check=True)
+        text = text_of(out)
+        self.assertIn("Invitation: Åsa Ek", text)
+        self.assertIn("Invitation: O'Hara, Jo", text)
+        program.codes.pop("asa", None)
+        program.names["asa"] = "Åsa Ek"
+        program.join("anna", "asa", files[0])
+        self.assertIn("Åsa Ek", [person["name"] for person in program.json("program", "show", vault="anna")["people"]])
+        for wrong, said in (("name\r\nx\r\n", "name and class"), ("name,class\r\n,Spring\r\n", "line 2"),
+                            ("name,class\r\nA,S\r\nA,S\r\n", "twice"), ("name,class\r\n", "nobody"), ("", "nobody")):
+            refused = program.run("enroll", "class", program.write(wrong.encode(), "csv"), "--into", folder, vault="anna", expect=2)
+            self.assertIn(said, refused.complaint)
+        self.assertEqual(len(os.listdir(folder)), 2)
+
     def test_what_cannot_be_printed_says_why_and_leaves_nothing(self):
         out = self.program.new_file("pdf")
         missing = self.program.run("print", "sheet", "00000000", "--out", out, vault="anna", expect=None)
