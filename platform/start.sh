@@ -23,5 +23,7 @@ if [ -n "${DISPLAY:-}${WAYLAND_DISPLAY:-}" ]; then
 else
     say "There is no display here: drawing every screen of the app, light and dark, phone and tablet"
     rm -rf build/screens
-    build/bin/peelpack-app --pictures build/screens
+    for dress in 390x844-light 390x844-dark 1180x820-light 1180x820-dark; do
+        build/bin/peelpack-app --pictures build/screens "$dress-100-en"
+    done
 fi
