@@ -159,6 +159,15 @@ std::vector<sheet::CaseRow> caseRows(const SheetRecord& sheet, std::string_view 
     return rows;
 }
 
+SheetsByName sheetsByName(const StudentRecord& student, const ShortNames& names)
+{
+    SheetsByName sheets;
+    for (const SheetRecord& sheet : student.sheets) {
+        sheets.emplace(names.sheets.at(sheet.id), &sheet);
+    }
+    return sheets;
+}
+
 std::vector<sheet::CaseRow> caseRows(const StudentRecord& student, const RowRules& rules)
 {
     const ShortNames names = shortNames(student);

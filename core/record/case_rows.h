@@ -26,6 +26,10 @@ struct ShortNames {
 };
 ShortNames shortNames(const StudentRecord& student);
 
+/// The sheets of one student, lent, by their short names: as the rows of a tally name them.
+using SheetsByName = std::map<std::string, const SheetRecord*, std::less<>>;
+SheetsByName sheetsByName(const StudentRecord& student, const ShortNames& names);
+
 /// A sheet as rows for the tally, one for each procedure (counting rules, section 2). None for a sheet that is
 /// withdrawn, void or returned and not answered.
 std::vector<sheet::CaseRow> caseRows(const SheetRecord& sheet, std::string_view studentName, const ShortNames& names,

@@ -8,6 +8,7 @@
 #include "platform/cli/record_check.h"
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
+#include "platform/cli/vault_rows.h"
 #include "platform/files/resources.h"
 #include "platform/print/papers.h"
 #include "platform/print/pdf.h"
@@ -16,6 +17,7 @@
 #include "sync/keys/card.h"
 #include "sync/keys/code.h"
 #include "sync/keys/invitation.h"
+#include "sync/merge/record_content.h"
 
 #include <QFileInfo>
 
@@ -57,7 +59,7 @@ base::Result<print::PageSize> pageSize(const Arguments& arguments)
 /// What every page says of the program.
 struct Letterhead {
     std::string program;
-    record::Time time;
+    journal::Time time;
 };
 
 base::Result<Answer> printed(const Arguments& arguments, const print::Document& document, const Letterhead& head)
@@ -70,8 +72,8 @@ base::Result<Answer> printed(const Arguments& arguments, const print::Document& 
     if (!size) {
         return size.error();
     }
-    const print::PageFrame frame{QString::fromStdString(head.program), QString::fromStdString(head.time.day().iso()),
-                                 size.value()};
+    const print::PageFrame frame{QString::fromStdString(head.program),
+                                 QString::fromStdString(merge::timeOf(head.time).day().iso()), size.value()};
     Progress progress(false);
     const base::Result<print::Pdf> pdf = print::makePdf(document, frame, [&](std::size_t page, std::size_t pages) {
         progress.show("pages", page, pages);
@@ -111,32 +113,25 @@ std::string programName(const session::Session& session)
 using Make = std::function<base::Result<print::Document>(const session::Session&, const print::CountedClass&)>;
 base::Result<Answer> printFromVault(const Arguments& arguments, const Make& make)
 {
-    const base::Result<OpenedVault> opened = openVault(arguments);
-    if (!opened) {
-        return opened.error();
+    const base::Result<ChosenVault> chosen = openChosen(arguments);
+    if (!chosen) {
+        return chosen.error();
     }
-    const session::Session& session = *opened.value().session;
-    const base::Result<std::vector<keys::Id>> students = chosenStudents(session, arguments);
-    if (!students) {
-        return students.error();
-    }
+    const session::Session& session = chosen.value().session();
     const base::Result<catalogue::Catalogue> catalogue = files::shippedCatalogue();
     if (!catalogue) {
         return catalogue.error();
     }
-    const auto counted = print::countClass(session, students.value(), catalogue.value());
+    const auto counted = print::countClass(session, chosen.value().students, catalogue.value());
     if (!counted) {
         return counted.error();
     }
-    for (const std::string& name : counted.value()->cases.notLogged) {
-        complain("Sheet " + name + " is not logged and its procedure is not in the catalogue: it is not counted.");
-    }
+    complainOfNotLogged(counted.value()->cases);
     const base::Result<print::Document> document = make(session, *counted.value());
     if (!document) {
         return document.error();
     }
-    const journal::Time now = session.now();
-    return printed(arguments, document.value(), {programName(session), {now.seconds, now.zone}});
+    return printed(arguments, document.value(), {programName(session), session.now()});
 }
 
 base::Result<Answer> printLog(const Arguments& arguments)
@@ -226,9 +221,8 @@ base::Result<Answer> printRecord(const Arguments& arguments)
     if (!record) {
         return record.error();
     }
-    const journal::Time now = session::systemClock()();
     return printed(arguments, print::completionPaper(record.value(), evidence::recordDigest(document.value())),
-                   {"Program " + shortProgram(program.value()), {now.seconds, now.zone}});
+                   {"Program " + shortProgram(program.value()), session::systemClock()()});
 }
 
 /// What is to be typed instead of scanning a file's code; empty: nothing. An error when the file is not what it should
@@ -284,8 +278,7 @@ base::Result<Answer> printCodes(const Arguments& arguments, TypedCode typedCode,
     if (!codes) {
         return codes.error();
     }
-    const journal::Time now = session::systemClock()();
-    return printed(arguments, setCodes(codes.value()), {"Peelpack", {now.seconds, now.zone}});
+    return printed(arguments, setCodes(codes.value()), {"Peelpack", session::systemClock()()});
 }
 
 base::Result<Answer> printStubs(const Arguments& arguments)
@@ -295,8 +288,7 @@ base::Result<Answer> printStubs(const Arguments& arguments)
     if (const base::Error* error = base::firstError(count, first)) {
         return *error;
     }
-    const journal::Time now = session::systemClock()();
-    return printed(arguments, print::pocketStubs(first.value(), count.value()), {"Peelpack", {now.seconds, now.zone}});
+    return printed(arguments, print::pocketStubs(first.value(), count.value()), {"Peelpack", session::systemClock()()});
 }
 
 std::vector<OptionSpec> stubOptions()

@@ -96,18 +96,14 @@ base::Result<Answer> askAboutVault(const Arguments& arguments, const questions::
     if (!catalogue) {
         return catalogue.error();
     }
-    const base::Result<OpenedVault> opened = openVault(arguments, arguments.operands.front());
-    if (!opened) {
-        return opened.error();
+    const base::Result<ChosenVault> chosen = openChosen(arguments, arguments.operands.front());
+    if (!chosen) {
+        return chosen.error();
     }
-    const session::Session& session = *opened.value().session;
-    const base::Result<std::vector<keys::Id>> students = chosenStudents(session, arguments);
-    if (!students) {
-        return students.error();
-    }
+    const session::Session& session = chosen.value().session();
     Collected collected;
-    for (const keys::Id& id : students.value()) {
-        const record::StudentRecord student = session.recordOf(id);
+    for (const record::StudentRecord& student : chosen.value().records()) {
+        const keys::Id id = session::idOf(student.student);
         const record::ShortNames names = record::shortNames(student);
         const std::set<base::EntryHash> notTheirs = session::repudiatedIn(session, id);
         for (const record::SheetRecord& sheet : student.sheets) {
@@ -120,7 +116,7 @@ base::Result<Answer> askAboutVault(const Arguments& arguments, const questions::
         collected.times(session, id);
         collected.student(nameOf(session, student));
     }
-    return collected.answer(session::signerQuestionsOf(session, students.value(), plausible));
+    return collected.answer(session::signerQuestionsOf(session, chosen.value().students, plausible));
 }
 
 /// The signings of the sheets that are in the book; `seen` holds them of every row that was taken, by student and

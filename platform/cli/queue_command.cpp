@@ -16,15 +16,11 @@ namespace {
 
 base::Result<Answer> queue(const Arguments& arguments)
 {
-    base::Result<OpenedVault> opened = openVault(arguments);
-    if (!opened) {
-        return opened.error();
+    const base::Result<ChosenVault> chosen = openChosen(arguments);
+    if (!chosen) {
+        return chosen.error();
     }
-    const session::Session& session = *opened.value().session;
-    const base::Result<std::vector<keys::Id>> students = chosenStudents(session, arguments);
-    if (!students) {
-        return students.error();
-    }
+    const session::Session& session = chosen.value().session();
     const base::Result<catalogue::Catalogue> catalogue = files::shippedCatalogue();
     if (!catalogue) {
         return catalogue.error();
@@ -32,8 +28,8 @@ base::Result<Answer> queue(const Arguments& arguments)
     Answer answer;
     answer.json["students"] = nlohmann::ordered_json::array();
     std::size_t count = 0;
-    for (const keys::Id& id : students.value()) {
-        const record::StudentRecord student = session.recordOf(id);
+    for (const record::StudentRecord& student : chosen.value().records()) {
+        const keys::Id id = session::idOf(student.student);
         const record::ShortNames names = record::shortNames(student);
         const std::set<base::EntryHash> notTheirs = session::repudiatedIn(session, id);
         nlohmann::ordered_json list = nlohmann::ordered_json::array();
@@ -63,7 +59,8 @@ base::Result<Answer> queue(const Arguments& arguments)
                 {{"student", nameOf(session, student)}, {"sheets", list}, {"times", times}});
         }
     }
-    const std::vector<questions::SignerQuestion> asked = session::signerQuestionsOf(session, students.value(), {});
+    const std::vector<questions::SignerQuestion> asked =
+        session::signerQuestionsOf(session, chosen.value().students, {});
     answer.json["signers"] = signerQuestionsJson(asked);
     answer.text += signerQuestionsText(asked);
     answer.text += count == 0 ? "No sheet waits.\n" : base::counted(count, "sheet waits", "sheets wait") + ".\n";

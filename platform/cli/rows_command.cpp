@@ -15,26 +15,21 @@ namespace {
 
 base::Result<Answer> rows(const Arguments& arguments)
 {
-    const base::Result<OpenedVault> opened = openVault(arguments);
-    if (!opened) {
-        return opened.error();
+    const base::Result<ChosenVault> chosen = openChosen(arguments);
+    if (!chosen) {
+        return chosen.error();
     }
-    const session::Session& session = *opened.value().session;
-    const base::Result<std::vector<keys::Id>> students = chosenStudents(session, arguments);
-    if (!students) {
-        return students.error();
-    }
+    const session::Session& session = chosen.value().session();
     const base::Result<catalogue::Catalogue> catalogue = files::shippedCatalogue();
     if (!catalogue) {
         return catalogue.error();
     }
     std::string text = sheet::headerLine();
     std::size_t count = 0;
-    session::eachCaseRow(session, catalogue.value(), session.recordsOf(students.value()),
-                         [&](const sheet::CaseRow& row) {
-                             text += sheet::rowLine(row);
-                             ++count;
-                         });
+    session::eachCaseRow(session, catalogue.value(), chosen.value().records(), [&](const sheet::CaseRow& row) {
+        text += sheet::rowLine(row);
+        ++count;
+    });
     const auto out = arguments.value("out");
     if (!out) {
         Answer answer{{{"rows", count}, {"csv", text}}, text};

@@ -45,21 +45,18 @@ base::Result<Answer> sample(const Arguments& arguments)
     if (const base::Error* error = base::firstError(from, to)) {
         return *error;
     }
-    const base::Result<OpenedVault> opened = openVault(arguments);
-    if (!opened) {
-        return opened.error();
+    const base::Result<ChosenVault> chosen = openChosen(arguments);
+    if (!chosen) {
+        return chosen.error();
     }
-    const session::Session& session = *opened.value().session;
+    const session::Session& session = chosen.value().session();
     if (!session.isStaff()) {
         return base::Error{base::ErrorCode::BadValue, "Only an instructor or the director draws sheets to confirm."};
     }
-    const base::Result<std::vector<keys::Id>> students = chosenStudents(session, arguments);
-    if (!students) {
-        return students.error();
-    }
-    std::vector<questions::Signing> signings = session::signingsIn(session, students.value());
+    const std::vector<keys::Id>& students = chosen.value().students;
+    std::vector<questions::Signing> signings = session::signingsIn(session, students);
     std::set<base::EntryHash> answered; // the preceptor has said already that it is not theirs
-    for (const keys::Id& student : students.value()) {
+    for (const keys::Id& student : students) {
         answered.merge(session::repudiatedIn(session, student));
     }
     std::erase_if(signings, [&](const questions::Signing& signing) {

@@ -211,19 +211,14 @@ base::Result<Answer> askForReview(const Arguments& arguments)
 
 base::Result<Answer> listSheets(const Arguments& arguments)
 {
-    base::Result<OpenedVault> opened = openVault(arguments);
-    if (!opened) {
-        return opened.error();
+    const base::Result<ChosenVault> chosen = openChosen(arguments);
+    if (!chosen) {
+        return chosen.error();
     }
-    const session::Session& session = *opened.value().session;
-    const base::Result<std::vector<keys::Id>> students = chosenStudents(session, arguments);
-    if (!students) {
-        return students.error();
-    }
+    const session::Session& session = chosen.value().session();
     Answer answer;
     answer.json["students"] = nlohmann::ordered_json::array();
-    for (const keys::Id& id : students.value()) {
-        const record::StudentRecord student = session.recordOf(id);
+    for (const record::StudentRecord& student : chosen.value().records()) {
         const record::ShortNames names = record::shortNames(student);
         nlohmann::ordered_json list = nlohmann::ordered_json::array();
         answer.text += nameOf(session, student) + "\n";

@@ -23,6 +23,32 @@ base::Result<std::vector<keys::Id>> chosenStudents(const session::Session& sessi
     return session::studentsOf(session, arguments.value("class"));
 }
 
+namespace {
+
+base::Result<ChosenVault> chosenIn(base::Result<OpenedVault> opened, const Arguments& arguments)
+{
+    if (!opened) {
+        return opened.error();
+    }
+    base::Result<std::vector<keys::Id>> students = chosenStudents(*opened.value().session, arguments);
+    if (!students) {
+        return students.error();
+    }
+    return ChosenVault{std::move(opened).value(), std::move(students).value()};
+}
+
+} // namespace
+
+base::Result<ChosenVault> openChosen(const Arguments& arguments)
+{
+    return chosenIn(openVault(arguments), arguments);
+}
+
+base::Result<ChosenVault> openChosen(const Arguments& arguments, const std::string& file)
+{
+    return chosenIn(openVault(arguments, file), arguments);
+}
+
 base::Result<session::SheetPlace> chosenSheet(const session::Session& session, const Arguments& arguments,
                                               const std::string& shortName)
 {

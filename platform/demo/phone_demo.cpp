@@ -13,6 +13,7 @@
 #include "platform/session/signing.h"
 #include "platform/vault/memory_vault.h"
 #include "sync/keys/code.h"
+#include "sync/merge/record_content.h"
 
 #include <array>
 
@@ -62,7 +63,7 @@ public:
 
     PhoneDemo make()
     {
-        const std::int32_t today = record::Time{m_now.seconds, m_now.zone}.day().days();
+        const std::int32_t today = merge::timeOf(m_now).day().days();
         const std::int32_t weekday = (today - daysBehind + 3) % 7; // 1970-01-01 was a Thursday
         m_firstDay = base::Date::fromDays(today - daysBehind - weekday);
         at(m_firstDay, 8);

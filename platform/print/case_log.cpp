@@ -38,11 +38,9 @@ Table logTable()
 class StudentLog {
 public:
     StudentLog(const CountedClass& counted, const CountedStudent& student, Document& document)
-        : m_counted(counted), m_student(student), m_document(document)
+        : m_counted(counted), m_student(student), m_document(document),
+          m_sheets(record::sheetsByName(student.record, student.names))
     {
-        for (const record::SheetRecord& sheet : student.record.sheets) {
-            m_sheets.emplace(student.names.sheets.at(sheet.id), &sheet);
-        }
     }
 
     void write()
@@ -139,7 +137,7 @@ private:
     const CountedClass& m_counted;
     const CountedStudent& m_student;
     Document& m_document;
-    std::map<std::string, const record::SheetRecord*, std::less<>> m_sheets; ///< by short name
+    record::SheetsByName m_sheets;
 };
 
 } // namespace

@@ -33,22 +33,18 @@ base::Result<std::unique_ptr<CountedClass>> countClass(const session::Session& s
         return cases.error();
     }
     auto counted = std::make_unique<CountedClass>(CountedClass{std::move(set).value(), std::move(cases).value(), {}});
-    const sheet::SheetBook& book = counted->cases.reading.book;
     for (std::size_t i = 0; i < records.size(); ++i) {
         CountedStudent student;
         student.name = counted->cases.names[i];
         student.names = record::shortNames(records[i]);
-        student.inBook = counted->cases.student(i);
         student.record = std::move(records[i]);
         counted->students.push_back(std::move(student));
     }
     for (const tally::Level level : {tally::Level::Recorded, tally::Level::Attested, tally::Level::Initialed}) {
         tally::Tallier tallier(counted->set, level, tally::everyStrength);
-        for (CountedStudent& student : counted->students) {
-            if (student.inBook != nullptr) {
-                student.tallies[static_cast<std::size_t>(level)] =
-                    tallier.tally(book, *student.inBook, {true, false, false});
-            }
+        for (std::size_t i = 0; i < counted->students.size(); ++i) {
+            counted->students[i].tallies[static_cast<std::size_t>(level)] =
+                counted->cases.tally(tallier, i, {true, false, false});
         }
     }
     return counted;

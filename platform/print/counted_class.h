@@ -15,9 +15,7 @@ inline constexpr std::size_t levelCount = 3;
 struct CountedStudent {
     record::StudentRecord record;
     std::string name; ///< never empty
-    /// In the class's book; null when none of their sheets can be counted.
-    const sheet::BookStudent* inBook = nullptr;
-    std::array<tally::StudentTally, levelCount> tallies; ///< by tally::Level; empty candidates when not in the book
+    std::array<tally::StudentTally, levelCount> tallies; ///< by tally::Level
     record::ShortNames names;
 
     [[nodiscard]] const tally::StudentTally& at(tally::Level level) const

@@ -33,12 +33,12 @@ std::vector<std::string> namesInBook(std::span<const record::StudentRecord> stud
 
 } // namespace
 
-const sheet::BookStudent* CaseBook::student(std::size_t student) const
+tally::StudentTally CaseBook::tally(tally::Tallier& tallier, std::size_t student, const tally::Wanted& wanted) const
 {
     const std::vector<sheet::BookStudent>& known = reading.book.students();
     const auto found = std::find_if(known.begin(), known.end(),
                                     [&](const sheet::BookStudent& one) { return one.name == names.at(student); });
-    return found == known.end() ? nullptr : &*found;
+    return tallier.tally(reading.book, found == known.end() ? sheet::BookStudent{} : *found, wanted);
 }
 
 void eachCaseRow(const Session& session, const catalogue::Catalogue& catalogue,

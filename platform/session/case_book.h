@@ -2,6 +2,7 @@
 
 #include "core/catalogue/catalogue.h"
 #include "core/sheet/sheet_reader.h"
+#include "core/tally/tally.h"
 #include "platform/session/sheets.h"
 
 #include <functional>
@@ -21,8 +22,9 @@ struct CaseBook {
     /// out.
     std::vector<std::string> notLogged;
 
-    /// Null when none of the student's sheets can be counted. `student`: place in the order given.
-    [[nodiscard]] const sheet::BookStudent* student(std::size_t student) const;
+    /// The tally of a student, by their place in the order given; that of no sheets when none can be counted.
+    [[nodiscard]] tally::StudentTally tally(tally::Tallier& tallier, std::size_t student,
+                                            const tally::Wanted& wanted = {}) const;
 };
 /// Every row of these students' sheets, in their order; a row without a category is of a procedure that is neither
 /// logged nor in the catalogue.

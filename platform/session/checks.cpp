@@ -93,8 +93,7 @@ std::vector<TimeQuestion> timeQuestions(const Session& session, const keys::Id& 
 std::vector<questions::Signing> signingsIn(const Session& session, const std::vector<keys::Id>& students)
 {
     std::vector<questions::Signing> signings;
-    for (const keys::Id& id : students) {
-        const record::StudentRecord student = session.recordOf(id);
+    for (const record::StudentRecord& student : session.recordsOf(students)) {
         const record::ShortNames names = record::shortNames(student);
         const std::string name = nameOf(session, student);
         for (const record::SheetRecord& sheet : student.sheets) {

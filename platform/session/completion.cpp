@@ -6,6 +6,7 @@
 #include "platform/session/case_book.h"
 #include "platform/session/program_rules.h"
 #include "sync/keys/hash.h"
+#include "sync/merge/record_content.h"
 
 #include <algorithm>
 #include <map>
@@ -31,11 +32,6 @@ std::optional<journal::Position> headOf(const Session& session, const keys::Id& 
         }
     }
     return head;
-}
-
-base::Date dayOf(const journal::Time& time)
-{
-    return record::Time{time.seconds, time.zone}.day();
 }
 
 /// "2027-05-20T14:03:00Z"
@@ -77,11 +73,7 @@ std::vector<evidence::ProvenSheet> countedSheets(const record::StudentRecord& st
                                                  const requirement::RequirementSet& set,
                                                  const tally::StudentTally& tally)
 {
-    std::map<std::string, const record::SheetRecord*> byName;
-    const record::ShortNames names = record::shortNames(student);
-    for (const record::SheetRecord& sheet : student.sheets) {
-        byName[names.sheets.at(sheet.id)] = &sheet;
-    }
+    const record::SheetsByName byName = record::sheetsByName(student, record::shortNames(student));
     std::vector<evidence::ProvenSheet> sheets;
     const sheet::BookSheet* last = nullptr; // candidates of one sheet stand together
     for (std::size_t i = 0; i < tally.candidates.size(); ++i) {
@@ -92,7 +84,7 @@ std::vector<evidence::ProvenSheet> countedSheets(const record::StudentRecord& st
         }
         if (candidate.sheet != last) {
             last = candidate.sheet;
-            sheets.push_back(provenSheet(*byName.at(std::string(candidate.sheet->id))));
+            sheets.push_back(provenSheet(*byName.find(candidate.sheet->id)->second));
         }
         const catalogue::Category category = catalogue::categoryAt(static_cast<std::size_t>(seat.category));
         sheets.back().cases.push_back({std::string(book.procedureText(candidate.procedure)),
@@ -195,17 +187,13 @@ base::Result<CompletionState> completionState(const Session& session, const cata
     for (const requirement::Target& target : set.value().targets) {
         state.targets.push_back({target.id, target.required, 0});
     }
-    const sheet::SheetBook& book = cases.value().reading.book;
-    if (book.students().size() != 1) {
-        return state; // not one sheet that could be counted
-    }
     tally::Tallier tallier(set.value(), tally::Level::Initialed, tally::everyStrength);
-    const tally::StudentTally tally = tallier.tally(book, book.students().front(), {true, false, false});
+    const tally::StudentTally tally = cases.value().tally(tallier, 0, {true, false, false});
     for (std::size_t i = 0; i < state.targets.size(); ++i) {
         state.targets[i].placed = tally.best.targets[i].placed;
     }
     state.counted = static_cast<std::uint32_t>(tally.best.value.counted);
-    state.sheets = countedSheets(record, book, set.value(), tally);
+    state.sheets = countedSheets(record, cases.value().reading.book, set.value(), tally);
     return state;
 }
 
@@ -271,7 +259,7 @@ base::Result<MadeRecord> makeRecord(Session& session, const keys::SigningKey& pr
     record.setDigest = state.policy.setDigest;
     record.level = std::string(tally::id(tally::Level::Initialed));
     record.targets = state.targets;
-    record.date = dayOf(now);
+    record.date = merge::timeOf(now).day();
     record.issued = utcText(now.seconds);
     record.exception = exception.empty() ? std::nullopt : std::optional(exception);
     record.sheets = static_cast<std::uint32_t>(state.sheets.size());

@@ -4,6 +4,7 @@
 #include "platform/session/repudiations.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
+#include "sync/merge/record_content.h"
 
 #include <algorithm>
 
@@ -53,8 +54,7 @@ StaffDesk::StaffDesk(std::unique_ptr<session::Session> session, student::Shelf& 
 
 base::Date StaffDesk::today() const
 {
-    const journal::Time now = m_session->now();
-    return record::Time{now.seconds, now.zone}.day();
+    return merge::timeOf(m_session->now()).day();
 }
 
 QString StaffDesk::name() const
@@ -123,11 +123,8 @@ void StaffDesk::count(Student& student)
         return;
     }
     student.counted = std::make_unique<Student::Counted>(Student::Counted{std::move(cases).value(), {}});
-    const sheet::SheetBook& book = student.counted->cases.reading.book;
-    const sheet::BookStudent nobody;
     tally::Tallier tallier(*m_set, tally::Level::Recorded, tally::everyStrength);
-    student.counted->tally =
-        tallier.tally(book, book.students().empty() ? nobody : book.students().front(), {true, false, false});
+    student.counted->tally = student.counted->cases.tally(tallier, 0, {true, false, false});
     student.stamp = ++m_stamps;
 }
 
@@ -167,10 +164,8 @@ std::optional<tally::StudentTally> StaffDesk::tallyAt(const keys::Id& id, tally:
     if (made == nullptr) {
         return std::nullopt;
     }
-    const sheet::SheetBook& book = made->cases.reading.book;
-    const sheet::BookStudent nobody;
     tally::Tallier tallier(*m_set, level, tally::everyStrength);
-    return tallier.tally(book, book.students().empty() ? nobody : book.students().front(), {true, false, true});
+    return made->cases.tally(tallier, 0, {true, false, true});
 }
 
 std::size_t StaffDesk::foldedCount() const

@@ -3,6 +3,7 @@
 #include "qml/parts/after_frame.h"
 #include "qml/preceptor/code_words.h"
 #include "qml/words/bridge.h"
+#include "sync/merge/record_content.h"
 
 namespace peelpack::preceptor {
 namespace {
@@ -74,8 +75,7 @@ QByteArray SigningPhone::keyCode() const
 
 base::Date SigningPhone::today() const
 {
-    const journal::Time now = m_vault->now();
-    return record::Time{now.seconds, now.zone}.day();
+    return merge::timeOf(m_vault->now()).day();
 }
 
 void SigningPhone::listSigned()

@@ -3,6 +3,7 @@
 #include "platform/session/program_rules.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
+#include "sync/merge/record_content.h"
 
 #include <algorithm>
 
@@ -51,8 +52,7 @@ const std::string& Desk::shortName(const record::SheetRecord& sheet) const
 
 base::Date Desk::today() const
 {
-    const journal::Time now = m_session->now();
-    return record::Time{now.seconds, now.zone}.day();
+    return merge::timeOf(m_session->now()).day();
 }
 
 QString Desk::name() const
@@ -93,10 +93,8 @@ const Desk::Counted* Desk::counted()
         return nullptr;
     }
     m_counted.emplace(Counted{setInForce().value(), std::move(cases).value(), {}});
-    const sheet::SheetBook& book = m_counted->cases.reading.book;
     tally::Tallier tallier(m_counted->set, tally::Level::Recorded, tally::everyStrength);
-    const sheet::BookStudent nobody;
-    m_counted->tally = tallier.tally(book, book.students().empty() ? nobody : book.students().front(), {});
+    m_counted->tally = m_counted->cases.tally(tallier, 0);
     return &*m_counted;
 }
 

@@ -40,6 +40,7 @@ public:
     /// Null when there is none of that id (32 digits).
     [[nodiscard]] const record::SheetRecord* sheet(const QString& id) const;
     [[nodiscard]] const std::string& shortName(const record::SheetRecord& sheet) const;
+    [[nodiscard]] record::SheetsByName sheetsByName() const { return record::sheetsByName(m_record, m_names); }
     [[nodiscard]] base::Date today() const;
     /// The student's name, as granted, else as they call themself.
     [[nodiscard]] QString name() const;

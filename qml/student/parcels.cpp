@@ -4,6 +4,7 @@
 #include "platform/session/intake.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
+#include "sync/merge/record_content.h"
 
 #include <algorithm>
 
@@ -30,7 +31,7 @@ void Parcels::refresh()
         const bool mine =
             receipt.covered.feed.stream == session.person() && holder != nullptr && holder->person == session.person();
         if (mine && (!latest || receipt.time.seconds > latest->seconds)) {
-            latest = record::Time{receipt.time.seconds, receipt.time.zone};
+            latest = merge::timeOf(receipt.time);
         }
     }
     if (latest) {

@@ -96,10 +96,7 @@ void TallyPage::refresh()
         m_setTitle = words::fromUtf8(set.title);
         m_next = nextInWords(tally.next);
         counts = countRows(set, tally.best);
-        std::map<std::string, const record::SheetRecord*, std::less<>> byName;
-        for (const record::SheetRecord& sheet : m_desk.record().sheets) {
-            byName[m_desk.shortName(sheet)] = &sheet;
-        }
+        const record::SheetsByName byName = m_desk.sheetsByName();
         for (std::size_t i = 0; i < tally.candidates.size(); ++i) {
             if (tally.best.seats[i].counts()) {
                 continue;
