@@ -29,15 +29,6 @@ void shorten(std::map<base::Id, std::string>& names)
     }
 }
 
-std::string timeOfDay(MinuteOfDay minute)
-{
-    if (minute == notSaid) {
-        return {};
-    }
-    const auto twoDigits = [](unsigned value) { return (value < 10 ? "0" : "") + std::to_string(value); };
-    return twoDigits(minute / 60U) + ":" + twoDigits(minute % 60U);
-}
-
 /// The logged category first; one of the two categories apart stands alone.
 catalogue::CategoryList categoriesFor(const std::optional<catalogue::Category>& logged,
                                       const catalogue::CategoryList& filed)

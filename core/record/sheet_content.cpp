@@ -4,6 +4,15 @@
 
 namespace peelpack::record {
 
+std::string timeOfDay(MinuteOfDay minute)
+{
+    if (minute == notSaid) {
+        return {};
+    }
+    const auto twoDigits = [](unsigned value) { return (value < 10 ? "0" : "") + std::to_string(value); };
+    return twoDigits(minute / 60U) + ":" + twoDigits(minute % 60U);
+}
+
 void ReasonedMarks::set(sheet::Skill skill, sheet::Mark mark, std::string reason)
 {
     marks.set(skill, mark);

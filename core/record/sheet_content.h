@@ -14,6 +14,8 @@ namespace peelpack::record {
 /// Minutes after midnight, below 1440; notSaid when nobody wrote it down.
 using MinuteOfDay = std::uint16_t;
 inline constexpr MinuteOfDay notSaid = 0xFFFF;
+/// "07:30"; empty when nobody said it.
+std::string timeOfDay(MinuteOfDay minute);
 
 /// The head of a case sheet without its procedures. Empty texts: not said.
 struct Head {

@@ -10,17 +10,6 @@ using catalogue::Category;
 using catalogue::categoryAt;
 using catalogue::categoryCount;
 
-namespace {
-
-std::string minuteInWords(record::MinuteOfDay minute)
-{
-    constexpr int minutesInHour = 60;
-    const auto two = [](int number) { return (number < 10 ? "0" : "") + std::to_string(number); };
-    return two(minute / minutesInHour) + ":" + two(minute % minutesInHour);
-}
-
-} // namespace
-
 std::string timeInWords(const record::Time& time)
 {
     constexpr int secondsInMinute = 60;
@@ -39,8 +28,8 @@ std::string headInWords(const record::Head& head)
         }
     }
     if (head.start != record::notSaid) {
-        text += ", " + minuteInWords(head.start) +
-                (head.end == record::notSaid ? std::string() : " to " + minuteInWords(head.end));
+        text += ", " + record::timeOfDay(head.start) +
+                (head.end == record::notSaid ? std::string() : " to " + record::timeOfDay(head.end));
     }
     return text + (head.canceled ? ", canceled before incision" : "");
 }

@@ -14,7 +14,7 @@ inline constexpr std::size_t levelCount = 3;
 /// One student with their sheets, counted at every level.
 struct CountedStudent {
     record::StudentRecord record;
-    std::string name; ///< never empty
+    std::string name;                                    ///< never empty
     std::array<tally::StudentTally, levelCount> tallies; ///< by tally::Level
     record::ShortNames names;
 

@@ -3,6 +3,7 @@
 #include <QByteArray>
 #include <QString>
 
+#include <cstddef>
 #include <cstdint>
 #include <utility>
 #include <variant>
@@ -13,6 +14,7 @@ namespace peelpack::print {
 
 /// How a paragraph is set.
 enum class Style : std::uint8_t { Title, Heading, Subheading, Body, Quiet };
+inline constexpr std::size_t styleCount = 5;
 
 struct Paragraph {
     Style style = Style::Body;

@@ -1,6 +1,5 @@
 #include "platform/print/page_setter.h"
 
-#include <QFontMetricsF>
 #include <QTextLayout>
 #include <qrcodegen/qrcodegen.hpp>
 
@@ -57,40 +56,31 @@ double strokesWidth(std::uint32_t count)
 } // namespace
 
 PageSetter::PageSetter(QPaintDevice& device, const PageGeometry& geometry, const PageFrame& frame)
-    : m_device(device), m_geometry(geometry), m_frame(frame)
+    : m_device(device), m_geometry(geometry),
+      m_frame(frame), m_faces{faceOf(Style::Title, device), faceOf(Style::Heading, device),
+                              faceOf(Style::Subheading, device), faceOf(Style::Body, device),
+                              faceOf(Style::Quiet, device)}
 {
 }
 
-QFont PageSetter::font(Style style) const
+PageSetter::Face PageSetter::faceOf(Style style, QPaintDevice& device)
 {
     QFont font(QStringLiteral("Inter"));
     font.setPointSizeF(pointsOf(style));
     font.setWeight(isHeading(style) ? QFont::DemiBold : QFont::Normal);
     font.setStyleStrategy(QFont::PreferNoShaping); // shaped hyphens and dashes cannot be read back out of a PDF
-    return font;
-}
-
-double PageSetter::lineHeight(Style style) const
-{
-    return QFontMetricsF(font(style), &m_device).lineSpacing();
-}
-
-double PageSetter::ascent(Style style) const
-{
-    return QFontMetricsF(font(style), &m_device).ascent();
+    return {font, QFontMetricsF(font, &device)};
 }
 
 std::vector<QString> PageSetter::broken(const QString& text, Style style, double width) const
 {
     std::vector<QString> lines;
-    const QFont used = font(style);
-    const QFontMetricsF metrics(used, &m_device);
     for (const QString& paragraph : text.split(QLatin1Char('\n'))) {
-        if (metrics.horizontalAdvance(paragraph) <= width) {
+        if (widthOf(paragraph, style) <= width) {
             lines.push_back(paragraph);
             continue;
         }
-        QTextLayout layout(paragraph, used, &m_device);
+        QTextLayout layout(paragraph, face(style).font, &m_device);
         QTextOption option;
         option.setWrapMode(QTextOption::WrapAtWordBoundaryOrAnywhere);
         layout.setTextOption(option);
@@ -179,10 +169,7 @@ void PageSetter::setTitles(const TableState& state)
     for (std::size_t column = 0; column < state.titles.size(); ++column) {
         double y = top;
         for (const QString& line : state.titles[column]) {
-            const double shift =
-                state.right[column]
-                    ? state.width[column] - QFontMetricsF(font(Style::Quiet), &m_device).horizontalAdvance(line)
-                    : 0;
+            const double shift = state.right[column] ? state.width[column] - widthOf(line, Style::Quiet) : 0;
             m_set.pages.back().lines.push_back(
                 {state.left[column] + shift, y + ascent(Style::Quiet), Style::Quiet, line});
             y += lineHeight(Style::Quiet);
@@ -213,7 +200,6 @@ void PageSetter::setBlock(const Table& table)
     }
     state.titlesHeight = static_cast<double>(titleLines) * lineHeight(Style::Quiet) + points(rowGap);
     const double height = lineHeight(Style::Body);
-    const QFontMetricsF metrics(font(Style::Body), &m_device);
     ensure(state.titlesHeight + 2 * height);
     setTitles(state);
     for (const std::vector<QString>& row : table.rows) {
@@ -237,8 +223,7 @@ void PageSetter::setBlock(const Table& table)
             for (std::size_t column = 0; column < cells.size(); ++column) {
                 if (line < cells[column].size() && !cells[column][line].isEmpty()) {
                     const QString& text = cells[column][line];
-                    const double shift =
-                        state.right[column] ? state.width[column] - metrics.horizontalAdvance(text) : 0;
+                    const double shift = state.right[column] ? state.width[column] - widthOf(text, Style::Body) : 0;
                     m_set.pages.back().lines.push_back(
                         {state.left[column] + shift, m_y + ascent(Style::Body), Style::Body, text});
                 }
@@ -281,7 +266,7 @@ void PageSetter::setBlock(const Blank& blank)
 {
     ensure(points(blankHeight));
     m_y += points(blankHeight) - lineHeight(Style::Body);
-    const double width = QFontMetricsF(font(Style::Body), &m_device).horizontalAdvance(blank.label);
+    const double width = widthOf(blank.label, Style::Body);
     writeLines({blank.label}, Style::Body, 0);
     addShape(SetShape::Kind::Blank, width + points(cellGap), m_geometry.width - width - points(cellGap));
     m_y += points(rowGap);
@@ -338,9 +323,9 @@ void PageSetter::drawFrame(std::size_t page, std::size_t pages, QPainter& painte
 {
     const double top = bottom() + points(rowGap);
     painter.fillRect(QRectF(0, top, m_geometry.width, points(hairline)), Qt::gray);
-    const QFontMetricsF metrics(font(Style::Quiet), &m_device);
+    const QFontMetricsF& metrics = face(Style::Quiet).metrics;
     const double first = top + points(rowGap) + metrics.ascent();
-    painter.setFont(font(Style::Quiet));
+    painter.setFont(face(Style::Quiet).font);
     painter.setPen(Qt::black);
     const QString count = QStringLiteral("Page %1 of %2").arg(page + 1).arg(pages);
     const double countWidth = metrics.horizontalAdvance(count);
@@ -358,11 +343,11 @@ void PageSetter::draw(const SetDocument& set, std::size_t page, QPainter& painte
     const SetPage& content = set.pages[page];
     painter.setPen(Qt::black);
     Style style = Style::Body;
-    painter.setFont(font(style));
+    painter.setFont(face(style).font);
     for (const SetLine& line : content.lines) {
         if (line.style != style) {
             style = line.style;
-            painter.setFont(font(style));
+            painter.setFont(face(style).font);
         }
         painter.drawText(QPointF(line.x, line.baseline), line.text);
     }

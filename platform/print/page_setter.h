@@ -3,9 +3,11 @@
 #include "platform/print/pdf.h"
 
 #include <QFont>
+#include <QFontMetricsF>
 #include <QPaintDevice>
 #include <QPainter>
 
+#include <array>
 #include <vector>
 
 namespace peelpack::print {
@@ -64,9 +66,19 @@ private:
     void setBlock(const Blank& blank);
     void setBlock(const NewPage& page);
 
-    [[nodiscard]] QFont font(Style style) const;
-    [[nodiscard]] double lineHeight(Style style) const;
-    [[nodiscard]] double ascent(Style style) const;
+    /// The font of a style on the device, measured once.
+    struct Face {
+        QFont font;
+        QFontMetricsF metrics;
+    };
+    static Face faceOf(Style style, QPaintDevice& device);
+    [[nodiscard]] const Face& face(Style style) const { return m_faces[static_cast<std::size_t>(style)]; }
+    [[nodiscard]] double lineHeight(Style style) const { return face(style).metrics.lineSpacing(); }
+    [[nodiscard]] double ascent(Style style) const { return face(style).metrics.ascent(); }
+    [[nodiscard]] double widthOf(const QString& text, Style style) const
+    {
+        return face(style).metrics.horizontalAdvance(text);
+    }
     [[nodiscard]] std::vector<QString> broken(const QString& text, Style style, double width) const;
     [[nodiscard]] double points(double count) const { return count * m_geometry.point; }
     [[nodiscard]] double bottom() const;
@@ -84,6 +96,7 @@ private:
     QPaintDevice& m_device;
     PageGeometry m_geometry;
     const PageFrame& m_frame;
+    std::array<Face, styleCount> m_faces; ///< by style
     SetDocument m_set;
     std::size_t m_block = 0;
     double m_y = 0;

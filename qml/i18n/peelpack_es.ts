@@ -2767,6 +2767,14 @@
         <source>The targets that take this case are full.</source>
         <translation>Las metas que admiten este caso están completas.</translation>
     </message>
+    <message>
+        <source>somebody unknown</source>
+        <translation>alguien desconocido</translation>
+    </message>
+    <message>
+        <source>Reason: %1</source>
+        <translation>Motivo: %1</translation>
+    </message>
 </context>
 <context>
     <name>peelpack::camera::DeviceCamera</name>
@@ -2922,14 +2930,6 @@
     <message>
         <source>after it was initialed: without effect</source>
         <translation>después de las iniciales: sin efecto</translation>
-    </message>
-    <message>
-        <source>somebody unknown</source>
-        <translation>alguien desconocido</translation>
-    </message>
-    <message>
-        <source>Reason: %1</source>
-        <translation>Motivo: %1</translation>
     </message>
     <message>
         <source>As it was signed and logged: %1; %2; %3; %4.</source>
@@ -3746,14 +3746,6 @@
     <message>
         <source>signed another procedure, date, site or room</source>
         <translation>firmó otros procedimientos u otro encabezado</translation>
-    </message>
-    <message>
-        <source>somebody unknown</source>
-        <translation>alguien desconocido</translation>
-    </message>
-    <message>
-        <source>Reason: %1</source>
-        <translation>Motivo: %1</translation>
     </message>
     <message>
         <source>As it was signed: %1; %2.</source>

@@ -59,16 +59,7 @@ QStringList CheckList::orders()
 
 void CheckList::readClasses()
 {
-    m_classes = {tr("All classes")};
-    QStringList found;
-    for (const Student& student : m_desk.students()) {
-        for (const std::string& scope : student.person.scopes) {
-            found.append(words::fromUtf8(scope));
-        }
-    }
-    found.removeDuplicates();
-    found.sort();
-    m_classes += found;
+    m_classes = QStringList{tr("All classes")} + m_desk.classes();
     m_ofClass = std::min(m_ofClass, static_cast<int>(m_classes.size()) - 1);
 }
 
@@ -134,14 +125,12 @@ WaitingRow CheckList::rowOf(const Student& student, const record::SheetRecord& s
 void CheckList::read()
 {
     readClasses();
-    m_checks.forget();
-    const QString ofClass = m_ofClass > 0 ? m_classes.value(m_ofClass) : QString();
+    const std::string ofClass = m_ofClass > 0 ? m_classes.value(m_ofClass).toStdString() : std::string();
     std::vector<Found> waiting;
     m_looked = 0;
     int all = 0;
     for (const Student& student : m_desk.students()) {
-        const auto& scopes = student.person.scopes;
-        if (!ofClass.isEmpty() && std::find(scopes.begin(), scopes.end(), ofClass.toStdString()) == scopes.end()) {
+        if (!student.isIn(ofClass)) {
             continue;
         }
         for (const record::SheetRecord& sheet : student.record.sheets) {

@@ -56,14 +56,19 @@ bool Checks::isOwn(const record::SheetRecord& sheet) const
 
 session::Acceptance Checks::acceptance(const record::SheetRecord& sheet)
 {
+    forgetWhatChanged();
     if (!m_policy) {
         m_policy.emplace(session::policyInForce(m_desk.session()));
     }
     return session::acceptance(*m_policy, sheet.strength);
 }
 
-void Checks::forget()
+void Checks::forgetWhatChanged()
 {
+    if (m_stamp == m_desk.stamp()) {
+        return;
+    }
+    m_stamp = m_desk.stamp();
     m_shared.clear();
     m_sharedRead = false;
     m_policy.reset();
@@ -71,6 +76,7 @@ void Checks::forget()
 
 void Checks::readShared()
 {
+    forgetWhatChanged();
     if (m_sharedRead || m_desk.foldedCount() < m_desk.students().size()) {
         return;
     }

@@ -28,13 +28,12 @@ public:
     /// Nothing about it is asked, and initialing it needs no word.
     [[nodiscard]] bool isPlain(const Student& student, const record::SheetRecord& sheet);
 
-    /// After something changed.
-    void forget();
-
 private:
+    void forgetWhatChanged();
     void readShared();
 
     StaffDesk& m_desk;
+    std::uint64_t m_stamp = 0; ///< of the desk, when what follows was worked out
     std::map<SheetKey, std::vector<SheetKey>> m_shared;
     bool m_sharedRead = false;
     std::optional<std::optional<journal::Policy>> m_policy;

@@ -104,24 +104,14 @@ const BoardRow& ClassBoard::madeRow(const Student& student)
 void ClassBoard::read()
 {
     readTargets();
-    m_classes = {tr("All classes")};
-    QStringList found;
+    m_classes = QStringList{tr("All classes")} + m_desk.classes();
     std::vector<std::pair<BoardRow, const Student*>> all;
     const std::string wanted = base::foldCaseAndSpaces(m_text.toStdString());
-    for (const Student& student : m_desk.students()) {
-        for (const std::string& scope : student.person.scopes) {
-            found.append(words::fromUtf8(scope));
-        }
-    }
-    found.removeDuplicates();
-    found.sort();
-    m_classes += found;
     m_ofClass = std::min(m_ofClass, static_cast<int>(m_classes.size()) - 1);
     const std::string ofClass = m_ofClass > 0 ? m_classes[m_ofClass].toStdString() : std::string();
     for (const Student& student : m_desk.students()) {
-        const auto& scopes = student.person.scopes;
-        const bool fits = (ofClass.empty() || std::find(scopes.begin(), scopes.end(), ofClass) != scopes.end()) &&
-                          base::foldCaseAndSpaces(student.person.name).find(wanted) != std::string::npos;
+        const bool fits =
+            student.isIn(ofClass) && base::foldCaseAndSpaces(student.person.name).find(wanted) != std::string::npos;
         if (fits) {
             all.emplace_back(madeRow(student), &student);
         }

@@ -87,11 +87,30 @@ void StaffDesk::readPeople()
     }
     m_nextToFold = 0;
     m_nextToCount = 0;
+    m_stamp = ++m_stamps;
     const base::Result<requirement::RequirementSet> set = session::setInForce(*m_session);
     m_set = set ? std::optional(set.value()) : std::nullopt;
     m_setError = words::problem(set);
     m_told.start();
     m_work.start();
+}
+
+bool Student::isIn(const std::string& className) const
+{
+    return className.empty() || std::find(person.scopes.begin(), person.scopes.end(), className) != person.scopes.end();
+}
+
+QStringList StaffDesk::classes() const
+{
+    QStringList found;
+    for (const Student& student : m_students) {
+        for (const std::string& scope : student.person.scopes) {
+            found.append(words::fromUtf8(scope));
+        }
+    }
+    found.removeDuplicates();
+    found.sort();
+    return found;
 }
 
 Student* StaffDesk::find(const keys::Id& id)

@@ -40,6 +40,9 @@ struct Student {
     std::unique_ptr<Counted> counted;
     bool folded = false;     ///< record, names and notTheirs are there
     std::uint64_t stamp = 0; ///< another one whenever it was folded or counted anew
+
+    /// Empty: of any class.
+    [[nodiscard]] bool isIn(const std::string& className) const;
 };
 
 /// A staff member's unlocked journal as the pages see it: students, folded and counted one after another while the
@@ -63,6 +66,8 @@ public:
 
     /// By name. Those not folded yet have an empty record.
     [[nodiscard]] const std::vector<Student>& students() const { return m_students; }
+    /// Sorted, each once.
+    [[nodiscard]] QStringList classes() const;
     /// Null when there is none of that id. Folds it where that was not done yet.
     const Student* student(const keys::Id& id);
     /// Null when there is none.

@@ -84,23 +84,8 @@ void SheetPage::refresh()
         }
         m_signers.append(line);
     }
-    m_feedback.clear();
-    for (const record::FeedbackText& text : sheet->feedback) {
-        m_feedback.append(words::fromUtf8(text.from) + QStringLiteral(": ") + words::fromUtf8(text.text));
-    }
-    m_history.clear();
-    for (const record::HistoryLine& line : sheet->history) {
-        QString text = words::moment(line.claimed, m_desk.today()) + QStringLiteral(" · ") +
-                       (line.who.name.empty() ? tr("somebody unknown") : words::fromUtf8(line.who.name)) +
-                       QStringLiteral(": ") + words::fromUtf8(line.what);
-        if (!line.why.empty()) {
-            text += QLatin1Char(' ') + tr("Reason: %1").arg(words::fromUtf8(line.why));
-        }
-        if (!line.whyNot.empty()) {
-            text += QLatin1Char(' ') + words::fromUtf8(line.whyNot);
-        }
-        m_history.append(text);
-    }
+    m_feedback = words::feedback(*sheet);
+    m_history = words::history(*sheet, m_desk.today());
     m_original.clear();
     if (sheet->original) {
         m_original = tr("As it was signed: %1; %2.")

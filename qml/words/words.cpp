@@ -244,11 +244,35 @@ QString moment(const record::Time& time, base::Date today)
 
 QString minute(record::MinuteOfDay minute)
 {
-    constexpr int minutesInHour = 60;
-    return minute == record::notSaid ? QString()
-                                     : QStringLiteral("%1:%2")
-                                           .arg(minute / minutesInHour, 2, 10, QLatin1Char('0'))
-                                           .arg(minute % minutesInHour, 2, 10, QLatin1Char('0'));
+    return fromUtf8(record::timeOfDay(minute));
+}
+
+QStringList feedback(const record::SheetRecord& sheet)
+{
+    QStringList lines;
+    for (const record::FeedbackText& text : sheet.feedback) {
+        lines.append(fromUtf8(text.from) + QStringLiteral(": ") + fromUtf8(text.text));
+    }
+    return lines;
+}
+
+QStringList history(const record::SheetRecord& sheet, base::Date today)
+{
+    QStringList lines;
+    for (const record::HistoryLine& line : sheet.history) {
+        const QString who =
+            line.who.name.empty() ? say(QT_TRANSLATE_NOOP("Words", "somebody unknown")) : fromUtf8(line.who.name);
+        QString text =
+            moment(line.claimed, today) + QStringLiteral(" · ") + who + QStringLiteral(": ") + fromUtf8(line.what);
+        if (!line.why.empty()) {
+            text += QLatin1Char(' ') + say(QT_TRANSLATE_NOOP("Words", "Reason: %1")).arg(fromUtf8(line.why));
+        }
+        if (!line.whyNot.empty()) {
+            text += QLatin1Char(' ') + fromUtf8(line.whyNot);
+        }
+        lines.append(text);
+    }
+    return lines;
 }
 
 QString listed(const QStringList& items)

@@ -5,10 +5,9 @@
 #include "platform/session/cards.h"
 #include "platform/session/exchange.h"
 #include "platform/session/intake.h"
-#include "platform/session/program_rules.h"
 #include "platform/session/signing.h"
 #include "platform/vault/memory_vault.h"
-#include "sync/keys/code.h"
+#include "tests/qml/support/small_program.h"
 #include "tests/qml/support/test_camera.h"
 #include "tests/qml/support/test_share.h"
 
@@ -21,26 +20,13 @@
 #include <cstdlib>
 
 using namespace peelpack;
+using test::need;
+using test::now;
 
 namespace {
 
 constexpr const char* passphrase = "amber walnut lantern";
 constexpr std::int64_t daysToAnswer = 14;
-
-template <class T, class E>
-T need(base::Result<T, E> result)
-{
-    if (!result) {
-        std::fprintf(stderr, "%s\n", result.error().sentence.c_str());
-        std::exit(1);
-    }
-    return std::move(result).value();
-}
-
-journal::Time now()
-{
-    return {QDateTime::currentSecsSinceEpoch(), -300};
-}
 
 double since(const QElapsedTimer& timer)
 {
@@ -64,15 +50,9 @@ public:
           m_shelf(files::shippedCatalogue)
     {
         need(m_shelf.prepare());
-        session::Rules rules = need(session::rulesOfShippedSet(files::usualSetId));
-        rules.firstDay = base::Date::fromDays(0);
-        rules.lastDay = base::Date::fromDays(60'000);
-        rules.counted = session::countsAllButNewCards;
         auto made = need(vault::SqliteVault::make(m_file, vault::SecretKind::Passphrase,
                                                   keys::bytesOf(std::string_view(passphrase)), m_marks, m_random));
-        const keys::Secret code = m_random.secret(keys::codeSecretBytes);
-        need(session::beginProgram(*made.vault, need(keys::programKey(code.view())), "Director", rules, now, m_random));
-        const auto staff = need(session::Session::open(std::move(made.vault), now, m_random));
+        const auto staff = test::beginSmallProgram(std::move(made.vault), m_random);
         const keys::SigningCard card = session::newCard(*staff);
         keys::SigningKey key = need(keys::cardKey(card, staff->program(), "482913"));
         journal::Vouch vouch;

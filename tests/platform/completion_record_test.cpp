@@ -82,6 +82,20 @@ bool verifiesSignedAgain(Json document)
     return again && verifies(again.value());
 }
 
+/// A flattened document with the last letter or the number at a place exchanged.
+Json changedAt(Json flat, const std::string& place)
+{
+    Json& value = flat[place];
+    if (value.is_string()) {
+        std::string text = value.get<std::string>();
+        text.back() = text.back() == '1' ? '2' : '1';
+        value = text;
+    } else {
+        value = value.get<std::uint32_t>() + 1;
+    }
+    return flat;
+}
+
 } // namespace
 
 TEST_CASE("A record is a credential of the W3C's data model 2.0 that reads back as it was", "[record]")
@@ -110,14 +124,7 @@ TEST_CASE("Every member of a record that is changed, or taken away, is noticed",
     std::size_t tried = 0;
     for (const auto& [place, value] : flat.items()) {
         INFO(place);
-        Json changed = flat;
-        if (value.is_string()) {
-            std::string text = value.get<std::string>();
-            text.back() = text.back() == '1' ? '2' : '1';
-            changed[place] = text;
-        } else {
-            changed[place] = value.get<std::uint32_t>() + 1;
-        }
+        const Json changed = changedAt(flat, place);
         CHECK_FALSE(verifies(changed.unflatten()));
         Json without = flat;
         without.erase(place);
@@ -215,14 +222,7 @@ TEST_CASE("One sheet is proven without the others, and with nothing changed", "[
         const Json flat = document.at("sheets").at(0).flatten();
         for (const auto& [place, value] : flat.items()) {
             INFO(place);
-            Json changed = flat;
-            if (value.is_string()) {
-                std::string text = value.get<std::string>();
-                text.back() = text.back() == '1' ? '2' : '1';
-                changed[place] = text;
-            } else {
-                changed[place] = value.get<std::uint32_t>() + 1;
-            }
+            const Json changed = changedAt(flat, place);
             Json file = document;
             file["sheets"][0] = changed.unflatten();
             const auto changedProofs = readSheetProofs(file);

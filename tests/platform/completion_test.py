@@ -8,16 +8,11 @@ import subprocess
 import sys
 import unittest
 
-from program import PASSPHRASE, PROGRAM, Program
+from program import PASSPHRASE, PROGRAM, Program, small_set
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 REASON = "The site closed its rooms for a month."
-SMALL_SET = {
-    "id": "small", "title": "An invented small set", "source": "invented for this test",
-    "notApplicable": ["counts"], "assistCounts": False,
-    "targets": [{"id": "first-general", "roles": ["first"], "categories": ["general"], "required": 2},
-                {"id": "second-general", "roles": ["first", "second"], "categories": ["general"], "required": 1}],
-    "limits": []}
+SMALL_SET = small_set("small", 2, 1)
 
 
 def flat(value, place=()):

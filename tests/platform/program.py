@@ -14,6 +14,15 @@ WITH_SANITIZER = "asan" in os.environ.get("PEELPACK_KIND", "")
 PROGRAM = os.environ.get("PEELPACK_PROGRAM", "")
 
 
+def small_set(name, first, second):
+    """A requirement set of general cases alone, which few sheets meet; invented."""
+    return {"id": name, "title": "An invented small set", "source": "invented for this test",
+            "notApplicable": ["counts"], "assistCounts": False,
+            "targets": [{"id": "first-general", "roles": ["first"], "categories": ["general"], "required": first},
+                        {"id": "second-general", "roles": ["first", "second"], "categories": ["general"], "required": second}],
+            "limits": []}
+
+
 class Unexpected(AssertionError):
     """A command answered with another exit code than was expected."""
 

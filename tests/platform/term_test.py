@@ -7,19 +7,14 @@ import os
 import subprocess
 import unittest
 
-from program import PASSPHRASE, Program
+from program import PASSPHRASE, Program, small_set
 
 HERE = os.path.dirname(os.path.abspath(__file__))
 STUDENTS = {"ines": ("Ines Duarte", 14), "jonas": ("Jonas Vale", 13), "lena": ("Lena Orlov", 13)}
 SECOND_SCRUB = "YYNYYYYYYA"
 FIRST_SCRUB = "YYYYYYYYYA"
 OBSERVED = "NNNNNNNNNN"
-SMALL_SET = {
-    "id": "small-term", "title": "An invented small set", "source": "invented for this test",
-    "notApplicable": ["counts"], "assistCounts": False,
-    "targets": [{"id": "first-general", "roles": ["first"], "categories": ["general"], "required": 6},
-                {"id": "second-general", "roles": ["first", "second"], "categories": ["general"], "required": 4}],
-    "limits": []}
+SMALL_SET = small_set("small-term", 6, 4)
 
 
 class Term(unittest.TestCase):

@@ -5,11 +5,10 @@
 #include "platform/session/cards.h"
 #include "platform/session/exchange.h"
 #include "platform/session/intake.h"
-#include "platform/session/program_rules.h"
 #include "platform/vault/memory_vault.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
-#include "sync/keys/code.h"
+#include "tests/qml/support/small_program.h"
 
 #include <QCoreApplication>
 #include <QDateTime>
@@ -19,21 +18,6 @@ namespace {
 
 constexpr std::int64_t daysToAnswer = 14;
 
-/// A test cannot go on without it.
-template <class T, class E>
-T need(base::Result<T, E> result)
-{
-    if (!result) {
-        qFatal("%s", result.error().sentence.c_str());
-    }
-    return std::move(result).value();
-}
-
-journal::Time now()
-{
-    return {QDateTime::currentSecsSinceEpoch(), -300};
-}
-
 } // namespace
 
 ClassWorld::ClassWorld(QObject* parent)
@@ -41,14 +25,7 @@ ClassWorld::ClassWorld(QObject* parent)
       m_shelf(files::shippedCatalogue)
 {
     need(m_shelf.prepare());
-    session::Rules rules = need(session::rulesOfShippedSet(files::usualSetId));
-    rules.firstDay = base::Date::fromDays(0);
-    rules.lastDay = base::Date::fromDays(60'000);
-    rules.counted = session::countsAllButNewCards;
-    auto vault = std::make_unique<vault::MemoryVault>(m_random);
-    const keys::Secret code = m_random.secret(keys::codeSecretBytes);
-    need(session::beginProgram(*vault, need(keys::programKey(code.view())), "Director", rules, now, m_random));
-    m_director = need(session::Session::open(std::move(vault), now, m_random));
+    m_director = beginSmallProgram(std::make_unique<vault::MemoryVault>(m_random), m_random);
     join(*m_director, QStringLiteral("Bertil Moreau"), journal::Role::Instructor, "instructor");
     session::Session& instructor = beside(m_members.front().name);
     m_card.emplace(newCard(instructor, "A. Ferro", m_random.id(), "482913"));

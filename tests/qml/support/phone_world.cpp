@@ -11,6 +11,7 @@
 #include "qml/words/words.h"
 #include "sync/keys/code.h"
 #include "sync/trust/policy.h"
+#include "tests/qml/support/small_program.h"
 
 #include <QBuffer>
 #include <QCoreApplication>
@@ -25,16 +26,6 @@
 
 namespace peelpack::test {
 namespace {
-
-/// A test cannot go on without it.
-template <class T, class E>
-T need(base::Result<T, E> result)
-{
-    if (!result) {
-        qFatal("%s", result.error().sentence.c_str());
-    }
-    return std::move(result).value();
-}
 
 QImage pictureOf(const keys::Bytes& code)
 {
@@ -193,15 +184,7 @@ void PhoneWorld::setCounted(int bits)
 
 void PhoneWorld::beginProgram()
 {
-    const session::Clock clock = [] { return journal::Time{QDateTime::currentSecsSinceEpoch(), -300}; };
-    session::Rules rules = need(session::rulesOfShippedSet(files::usualSetId));
-    rules.firstDay = base::Date::fromDays(0);
-    rules.lastDay = base::Date::fromDays(60'000);
-    rules.counted = session::countsAllButNewCards;
-    auto vault = std::make_unique<vault::MemoryVault>(m_random);
-    const keys::Secret code = m_random.secret(keys::codeSecretBytes);
-    need(session::beginProgram(*vault, need(keys::programKey(code.view())), "Director", rules, clock, m_random));
-    m_director = need(session::Session::open(std::move(vault), clock, m_random));
+    m_director = beginSmallProgram(std::make_unique<vault::MemoryVault>(m_random), m_random);
     const std::pair<const char*, const char*> people[]{{"A. Ferro", "482913"}, {"B. Lund", "730518"}};
     for (const auto& [name, pin] : people) {
         keys::SigningCard card = session::newCard(*m_director);
