@@ -1,4 +1,5 @@
 #include "platform/cli/commands.h"
+#include "sync/merge/contents.h"
 
 #include "core/base/text.h"
 #include "platform/cli/answer.h"

@@ -1,18 +1,12 @@
 #include "platform/demo/instructor_demo.h"
 
 #include "platform/demo/demo_program.h"
+#include "platform/demo/demo_stage.h"
 #include "platform/demo/invented_people.h"
-#include "platform/demo/journal_cases.h"
 #include "platform/demo/need.h"
-#include "platform/files/resources.h"
 #include "platform/session/acts.h"
-#include "platform/session/cards.h"
 #include "platform/session/exchange.h"
 #include "platform/session/intake.h"
-#include "platform/session/program_rules.h"
-#include "platform/session/signing.h"
-#include "platform/vault/memory_vault.h"
-#include "sync/keys/code.h"
 #include "sync/merge/record_content.h"
 
 #include <algorithm>
@@ -27,23 +21,10 @@ constexpr std::int32_t lastDays = 9; ///< whose sheets nobody has looked at
 constexpr std::size_t fewestCases = 40;
 constexpr std::size_t mostCases = 64;
 constexpr std::uint32_t seed = 20'260'114;
-constexpr std::int64_t secondsInDay = 86'400;
-constexpr std::int64_t daysToAnswer = 14;
-constexpr const char* className = "spring-class";
 constexpr const char* instructorName = "Bertil Moreau";
 
-struct Holder {
-    std::string_view name;
-    std::string_view credential;
-    std::string_view pin;
-};
 constexpr std::array holders = std::to_array<Holder>(
     {{"L. Brandt", "CST", "482913"}, {"T. Osei", "CST", "730518"}, {instructorName, "CST", "915264"}});
-
-struct Signer {
-    session::SignerName name;
-    session::UnlockedCard card;
-};
 
 /// One student of the class while it is made.
 struct Made {
@@ -54,26 +35,22 @@ struct Made {
 class Maker {
 public:
     Maker(const catalogue::Catalogue& catalogue, const session::Clock& clock, keys::RandomSource& random)
-        : m_catalogue(catalogue), m_random(random), m_real(clock), m_now(clock()),
-          m_past(std::make_shared<std::optional<journal::Time>>()), m_dice(seed)
+        : m_catalogue(catalogue), m_random(random), m_stage(clock, random, daysBehind), m_dice(seed)
     {
     }
 
     InstructorDemo make()
     {
-        const std::int32_t today = merge::timeOf(m_now).day().days();
-        const std::int32_t weekday = (today - daysBehind + 3) % 7; // 1970-01-01 was a Thursday
-        m_firstDay = base::Date::fromDays(today - daysBehind - weekday);
-        at(m_firstDay, 8);
+        const std::int32_t today = m_stage.today();
         begin();
         inventCases(today);
         const std::int32_t looked = today - lastDays;
         for (Made& student : m_students) {
             live(student, 0, looked);
-            at(base::Date::fromDays(looked), 17);
-            send(student);
+            m_stage.at(base::Date::fromDays(looked), 17);
+            DemoStage::sendToStaff(*student.phone, *m_demo.instructor);
         }
-        at(base::Date::fromDays(looked), 18);
+        m_stage.at(base::Date::fromDays(looked), 18);
         for (const Made& student : m_students) {
             lookThrough(*student.phone);
         }
@@ -81,104 +58,50 @@ public:
             Made& student = m_students[i];
             askForReview(student, looked);
             live(student, looked + 1, today);
-            at(base::Date::fromDays(today), 14);
+            m_stage.at(base::Date::fromDays(today), 14);
             if (i + notTakenIn < m_students.size()) {
-                send(student);
+                DemoStage::sendToStaff(*student.phone, *m_demo.instructor);
             } else {
-                m_demo.parcels.push_back({std::string(springStudents[i]) + ".peelparcel", parcelOf(*student.phone)});
+                m_demo.parcels.push_back(
+                    {std::string(springStudents[i]) + ".peelparcel", DemoStage::parcelOf(*student.phone)});
             }
         }
-        m_past->reset();
+        m_stage.letGo();
         return std::move(m_demo);
     }
 
 private:
-    session::Clock clock()
-    {
-        return [past = m_past, real = m_real] {
-            if (!*past) {
-                return real();
-            }
-            (*past)->seconds += 5;
-            return **past;
-        };
-    }
-    void at(base::Date day, int hour)
-    {
-        *m_past = journal::Time{day.days() * secondsInDay + std::int64_t{hour} * 3600 - std::int64_t{m_now.zone} * 60,
-                                m_now.zone};
-    }
-
     void begin()
     {
-        session::Rules rules = need(session::rulesOfShippedSet(files::usualSetId));
-        rules.term = "Demo";
-        rules.firstDay = m_firstDay;
-        rules.lastDay = base::Date::fromDays(m_firstDay.days() + 120);
-        rules.counted = session::countsAllButNewCards;
-        const keys::Secret code = m_random.secret(keys::codeSecretBytes);
-        auto vault = std::make_unique<vault::MemoryVault>(m_random);
-        need(session::beginProgram(*vault, need(keys::programKey(code.view())), "Adela Winther", rules, clock(),
-                                   m_random));
-        m_director = need(session::Session::open(std::move(vault), clock(), m_random));
-        m_demo.instructor = join(*m_director, instructorName, journal::Role::Instructor);
+        m_director = m_stage.beginProgram();
+        m_demo.instructor = m_stage.join(*m_director, instructorName, journal::Role::Instructor);
+        session::Session& instructor = *m_demo.instructor;
         need(session::takeIn(
-            *m_demo.instructor,
+            instructor,
             {{"parcel", need(session::makeParcels(*m_director, need(session::toColleagues(*m_director)))).front()}}));
-        giveCards();
+        for (const Holder& holder : holders) {
+            const keys::Id person = holder.name == instructorName ? instructor.person() : keys::Id{};
+            m_cards.push_back(m_stage.giveCard(instructor, holder, person, sites[m_cards.size() % sites.size()]));
+        }
         for (std::size_t i = 0; i < classSize; ++i) {
             Made made;
-            made.phone = join(*m_demo.instructor, std::string(springStudents[i]), journal::Role::Student);
-            const session::Directory directory(*m_demo.instructor);
-            const session::Recipients to =
-                need(session::toStudent(*m_demo.instructor, *directory.person(made.phone->person())));
-            need(
-                session::takeIn(*made.phone, {{"parcel", need(session::makeParcels(*m_demo.instructor, to)).front()}}));
+            made.phone = m_stage.join(instructor, std::string(springStudents[i]), journal::Role::Student);
+            DemoStage::sendToStudent(instructor, *made.phone);
             m_students.push_back(std::move(made));
-        }
-    }
-
-    std::unique_ptr<session::Session> join(session::Session& inviter, const std::string& name, journal::Role role)
-    {
-        const session::OpenInvitation open =
-            need(session::invite(inviter, name, role, {className}, std::nullopt, daysToAnswer));
-        const keys::Invitation invitation = need(keys::Invitation::fromCode(open.code));
-        auto vault = std::make_unique<vault::MemoryVault>(m_random);
-        const keys::InvitationReply reply = need(session::join(*vault, invitation, name));
-        need(session::grant(inviter, reply));
-        return need(session::Session::open(std::move(vault), clock(), m_random));
-    }
-
-    /// The last of them is the instructor, who scrubs as well.
-    void giveCards()
-    {
-        session::Session& instructor = *m_demo.instructor;
-        for (const Holder& holder : holders) {
-            const keys::SigningCard card = session::newCard(instructor);
-            keys::SigningKey key = need(keys::cardKey(card, instructor.program(), holder.pin));
-            journal::Vouch vouch;
-            session::nameCard(vouch, card.card, card.epoch, key.verifyKey());
-            vouch.person = holder.name == instructorName ? instructor.person() : m_random.id();
-            vouch.name = holder.name;
-            vouch.credential = holder.credential;
-            vouch.site = sites[m_signers.size() % sites.size()];
-            need(instructor.append(instructor.programStream(), vouch));
-            m_signers.push_back({{std::string(holder.name), std::string(holder.credential)},
-                                 {std::move(key), card.card, card.epoch, true}});
         }
     }
 
     void inventCases(std::int32_t today)
     {
         const std::span<const std::string_view> names(springStudents.data(), classSize);
-        const DemoClass made = demoClass(m_catalogue, "class", names, m_firstDay, daysBehind + 9, seed);
+        const DemoClass made = demoClass(m_catalogue, "class", names, m_stage.firstDay(), daysBehind + 9, seed);
         PreceptorDays<std::size_t> days;
         auto from = made.rows.begin();
         for (std::size_t i = 0; i < classSize; ++i) {
             const auto end =
                 std::find_if(from, made.rows.end(), [&](const sheet::CaseRow& row) { return row.student != names[i]; });
             std::vector<DemoCase>& cases = m_students[i].cases;
-            cases = casesOf({from, end}, m_firstDay, i, fewestCases, mostCases);
+            cases = casesOf({from, end}, m_stage.firstDay(), i, fewestCases, mostCases);
             std::erase_if(cases, [&](const DemoCase& one) { return one.openOn.days() > today; });
             arrangeDays(cases, days);
             from = end;
@@ -224,40 +147,18 @@ private:
         }
     }
 
+    /// The instructor, whose card is the last, scrubs now and then.
     void live(session::Session& phone, DemoCase& one)
     {
-        at(one.openOn, 13);
-        one.sheet = need(session::openSheet(phone, one.draft));
-        if (one.ending == Ending::Unsigned || one.ending == Ending::OpenedTwice) {
-            return;
-        }
-        if (one.ending == Ending::Withdrawn) {
-            need(phone.append(phone.person(), journal::Withdrawn{one.sheet, "I was moved to another room."}));
-            return;
-        }
-        // The instructor scrubs now and then.
-        const Signer& signer = m_signers[m_dice.chance(2) ? m_signers.size() - 1 : one.preceptor % 2];
-        const session::SheetMarks marks{one.sheet, one.draft.procedures, one.draft.head, one.marks, one.feedback};
-        if (one.ending == Ending::Drawn || one.ending == Ending::Paper) {
-            need(session::signWeakly(phone, signer.name, marks, keys::Bytes{0, 2, 10, 10, 200, 200}, {}));
-        } else {
-            need(session::signWithCard(phone, signer.card, signer.name, {marks}));
-        }
-        need(phone.append(phone.person(), journal::Logged{one.sheet, one.choices}));
-        if (m_dice.chance(4)) {
+        m_stage.at(one.openOn, 13);
+        const bool isSigned = DemoStage::isSigned(one);
+        const std::size_t card = isSigned && m_dice.chance(2) ? m_cards.size() - 1 : one.preceptor % 2;
+        DemoStage::live(phone, one, m_cards[card]);
+        if (isSigned && m_dice.chance(4)) {
             journal::HeadChanged changed{one.sheet, m_random.id(), one.draft};
             changed.draft.head.room = "Room " + std::to_string(10 + m_dice.below(4));
             need(phone.append(phone.person(), changed));
         }
-    }
-
-    static keys::Bytes parcelOf(const session::Session& phone)
-    {
-        return need(session::makeParcels(phone, need(session::toStaff(phone)))).front();
-    }
-    void send(const Made& student)
-    {
-        need(session::takeIn(*m_demo.instructor, {{"parcel", parcelOf(*student.phone)}}));
     }
 
     /// Most of what came in is initialed; some is returned, changed, filed elsewhere.
@@ -298,7 +199,7 @@ private:
             return;
         }
         session::Session& phone = *student.phone;
-        at(base::Date::fromDays(looked), 19);
+        m_stage.at(base::Date::fromDays(looked), 19);
         for (const record::SheetRecord& sheet : phone.recordOf(phone.person()).sheets) {
             if (sheet.isSigned() && sheet.content.marks.marks.of(sheet::Skill::Verify) == sheet::Mark::No) {
                 need(phone.append(
@@ -313,14 +214,11 @@ private:
 
     const catalogue::Catalogue& m_catalogue;
     keys::RandomSource& m_random;
-    session::Clock m_real;
-    journal::Time m_now;
-    std::shared_ptr<std::optional<journal::Time>> m_past; ///< what the clocks say until it is let go
+    DemoStage m_stage;
     Dice m_dice;
-    base::Date m_firstDay;
     InstructorDemo m_demo;
     std::unique_ptr<session::Session> m_director;
-    std::vector<Signer> m_signers;
+    std::vector<CardInUse> m_cards;
     std::vector<Made> m_students;
     std::size_t m_asked = 0;
 };

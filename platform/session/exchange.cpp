@@ -1,6 +1,7 @@
 #include "platform/session/exchange.h"
 
 #include "platform/session/refusal.h"
+#include "sync/merge/contents.h"
 #include "sync/parcel/parcel.h"
 #include "sync/parcel/volume.h"
 

@@ -2,6 +2,7 @@
 
 #include "platform/vault/vault_error.h"
 #include "sync/journal/fork.h"
+#include "sync/merge/contents.h"
 #include "sync/parcel/parcel.h"
 #include "sync/parcel/volume.h"
 

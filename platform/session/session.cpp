@@ -4,6 +4,8 @@
 #include "platform/session/refusal.h"
 #include "platform/vault/vault_error.h"
 #include "sync/keys/card.h"
+#include "sync/merge/contents.h"
+#include "sync/merge/reopen.h"
 #include "sync/merge/student_events.h"
 
 #include <algorithm>

@@ -26,13 +26,6 @@ struct Run {
     std::vector<keys::ByteView> entries;
 };
 
-/// The same of entries that stay where they are, for as long as the ledger that is made from them.
-struct KeptRun {
-    journal::FeedId feed;
-    std::uint32_t from = 0;
-    std::vector<keys::SharedBytes> entries;
-};
-
 /// What one volume brings (parcel/volume.h reads and writes it), lent.
 struct Batch {
     std::vector<keys::ByteView> certificates;
@@ -98,32 +91,8 @@ struct Taken {
 /// whole cannot be used, and the ledger stays as it is.
 journal::Checked<Taken> take(Ledger ledger, const Batch& batch);
 
-/// What an installation has kept, in the order in which it came.
-struct Kept {
-    std::vector<keys::ByteView> certificates; ///< lent
-    std::vector<KeptRun> runs;
-};
-
-struct Reopened {
-    Ledger ledger;
-    std::vector<Finding>
-        unfit; ///< what does not follow what is here: something before it is missing or damaged; by feed
-};
-
-/// The ledger again from entries that were verified when they came in, and that this installation kept where nobody
-/// else can write, in the order in which they came: costs the chain and the signature of each feed's last entry; all
-/// signatures of a feed only where that one does not fit. Whoever keeps them answers for all of them being there.
-/// Reason: a certificate is damaged. Feeds are shared out among `threads` threads, 0: as many as the machine and the
-/// number of entries suggest; what comes out is the same.
-journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Kept& kept, std::size_t threads = 0);
-/// The same from entries that are lent, which are copied. Heads are not looked at.
-journal::Checked<Reopened> reopen(const keys::VerifyKey& program, const Batch& kept, std::size_t threads = 0);
-
 /// Adds an entry that this device has just written and signed at next() of its feed. Only for a feed that has no fork.
 void append(Ledger& ledger, const journal::Place& place, const journal::SignedEntry& entry);
-
-/// Entries of `after` that `before` does not hold, each after what it builds on; lent from `after`.
-std::vector<Run> newEntries(const Ledger& before, const Ledger& after);
 
 /// Takes several batches until nothing changes any more, so that one that fills a gap of another may come after it.
 /// Batches that cannot be used are passed over and named in `unusable`.
@@ -133,16 +102,5 @@ struct TakenAll {
     std::vector<std::pair<std::size_t, journal::Reason>> unusable;
 };
 TakenAll takeAll(Ledger ledger, std::span<const Batch> batches);
-
-/// Everything in canonical order (FORMAT.md section 8), lent from the ledger. A `student` restricts it to what that
-/// student's phone may hold: program streams, the student's own stream, and certificates about neither another student
-/// nor another student's stream.
-Batch contents(const Ledger& ledger, const std::optional<keys::Id>& student = std::nullopt);
-
-/// As contents, without the feeds that `device` writes.
-Batch contentsWithout(const Ledger& ledger, const keys::VerifyKey& device);
-
-/// From a batch without the entries that somebody has, as their heads say.
-Batch newsFor(const Batch& batch, std::span<const StatedHead> theirs);
 
 } // namespace peelpack::merge

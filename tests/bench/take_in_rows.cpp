@@ -1,5 +1,6 @@
 #include "platform/session/intake.h"
 #include "platform/vault/memory_vault.h"
+#include "sync/merge/contents.h"
 #include "sync/parcel/volume.h"
 #include "tests/bench/journal_rows.h"
 

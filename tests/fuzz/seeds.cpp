@@ -2,6 +2,7 @@
 #include "sync/keys/card.h"
 #include "sync/keys/code.h"
 #include "sync/keys/invitation.h"
+#include "sync/merge/contents.h"
 #include "sync/parcel/volume.h"
 #include "tests/fuzz/support/program.h"
 

@@ -1,5 +1,6 @@
 #include "sync/merge/actions.h"
 #include "sync/merge/bounds.h"
+#include "sync/merge/contents.h"
 #include "sync/merge/receipts.h"
 #include "sync/trust/policy.h"
 #include "tests/sync/support/catch.h"

@@ -1,5 +1,6 @@
 #include "sync/journal/fork.h"
 #include "sync/keys/hash.h"
+#include "sync/merge/contents.h"
 #include "sync/merge/receipts.h"
 #include "tests/sync/support/catch.h"
 #include "tests/sync/support/example.h"

@@ -1,5 +1,7 @@
 #include "sync/merge/actions.h"
+#include "sync/merge/contents.h"
 #include "sync/merge/receipts.h"
+#include "sync/merge/reopen.h"
 #include "tests/sync/support/catch.h"
 #include "tests/sync/support/sign_again.h"
 #include "tests/sync/support/world.h"

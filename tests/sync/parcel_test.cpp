@@ -1,4 +1,5 @@
 #include "sync/keys/hash.h"
+#include "sync/merge/contents.h"
 #include "tests/sync/support/catch.h"
 #include "tests/sync/support/world.h"
 

@@ -1,4 +1,5 @@
 #include "sync/merge/actions.h"
+#include "sync/merge/contents.h"
 #include "sync/merge/student_events.h"
 #include "tests/sync/support/catch.h"
 #include "tests/sync/support/events.h"

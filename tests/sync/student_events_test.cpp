@@ -1,5 +1,6 @@
 #include "core/record/case_rows.h"
 #include "sync/merge/actions.h"
+#include "sync/merge/contents.h"
 #include "tests/sync/support/catch.h"
 #include "tests/sync/support/events.h"
 

@@ -1,5 +1,6 @@
 #include "tests/platform/support/vault_place.h"
 
+#include "sync/merge/contents.h"
 #include "tests/sync/support/catch.h"
 
 #include <fstream>

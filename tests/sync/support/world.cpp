@@ -2,6 +2,7 @@
 
 #include "sync/keys/hash.h"
 #include "sync/keys/little_endian.h"
+#include "sync/merge/contents.h"
 #include "sync/merge/receipts.h"
 #include "tests/sync/support/catch.h"
 
