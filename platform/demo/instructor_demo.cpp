@@ -74,8 +74,9 @@ public:
             send(student);
         }
         at(base::Date::fromDays(looked), 18);
+        const session::SharedSheets shared = session::SharedSheets::of(*m_demo.instructor);
         for (const Made& student : m_students) {
-            lookThrough(*student.phone);
+            lookThrough(*student.phone, shared);
         }
         for (std::size_t i = 0; i < m_students.size(); ++i) {
             Made& student = m_students[i];
@@ -88,7 +89,10 @@ public:
                 m_demo.parcels.push_back({std::string(springStudents[i]) + ".peelparcel", parcelOf(*student.phone)});
             }
         }
+        const session::Recipients to = need(session::toColleagues(*m_demo.instructor));
+        need(session::takeIn(*m_director, {{"parcel", need(session::makeParcels(*m_demo.instructor, to)).front()}}));
         m_past->reset();
+        m_demo.director = std::move(m_director);
         return std::move(m_demo);
     }
 
@@ -117,6 +121,8 @@ private:
         rules.lastDay = base::Date::fromDays(m_firstDay.days() + 120);
         rules.counted = session::countsAllButNewCards;
         const keys::Secret code = m_random.secret(keys::codeSecretBytes);
+        const keys::Secret typed = keys::codeText(keys::CodeSort::Program, code.view());
+        m_demo.programCode.assign(typed.view().begin(), typed.view().end());
         auto vault = std::make_unique<vault::MemoryVault>(m_random);
         need(session::beginProgram(*vault, need(keys::programKey(code.view())), "Adela Winther", rules, clock(),
                                    m_random));
@@ -261,7 +267,7 @@ private:
     }
 
     /// Most of what came in is initialed; some is returned, changed, filed elsewhere.
-    void lookThrough(const session::Session& phone)
+    void lookThrough(const session::Session& phone, const session::SharedSheets& shared)
     {
         session::Session& desk = *m_demo.instructor;
         std::vector<session::Writing> writings;
@@ -272,6 +278,7 @@ private:
                 continue;
             }
             const session::SheetPlace place{phone.person(), session::idOf(sheet.id), std::move(sheet)};
+            const bool beside = shared.hasFirstScrubBeside({session::idOf(place.student), session::idOf(place.sheet)});
             const std::size_t roll = m_dice.below(100);
             if (roll < 3) {
                 writings.push_back(need(session::returning(desk, place, "Which room was it? The board says Room 2.")));
@@ -281,11 +288,12 @@ private:
                 writings.push_back(need(session::amending(desk, place, change, "There was no camera on this case.")));
             } else if (weak) {
                 if (roll < 60) {
-                    writings.push_back(
-                        need(session::initialing(desk, place, true, "Confirmed with the preceptor by telephone.")));
+                    writings.push_back(need(
+                        session::initialing(desk, place, true, "Confirmed with the preceptor by telephone.", shared)));
                 }
             } else {
-                writings.push_back(need(session::initialing(desk, place, false, {})));
+                writings.push_back(need(session::initialing(
+                    desk, place, false, beside ? "They changed places at the relief." : "", shared)));
             }
         }
         need(desk.append(writings));

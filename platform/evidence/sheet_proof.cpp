@@ -166,4 +166,30 @@ bool isProven(const CompletionRecord& record, const SheetProof& proof)
     return targetsKnown && leaf && isIncluded(record.sheetsRoot, record.sheets, proof.index, *leaf, proof.path);
 }
 
+base::Result<Json> proofOfOne(const Json& proofs, std::string_view digits)
+{
+    constexpr std::size_t leastDigits = 4;
+    const base::Result<SheetProofs> read = readSheetProofs(proofs);
+    if (!read) {
+        return read.error();
+    }
+    std::vector<SheetProof> chosen;
+    for (const SheetProof& proof : read.value().proofs) {
+        if (keys::hex(proof.sheet.sheet.view()).starts_with(digits)) {
+            chosen.push_back(proof);
+        }
+    }
+    if (chosen.size() != 1 || digits.size() < leastDigits) {
+        return base::Error{chosen.empty() ? base::ErrorCode::NotFound : base::ErrorCode::BadValue,
+                           "Name one sheet by the first digits of its id, at least 4; \"peelpack check\" lists them."};
+    }
+    const Json& recordDocument = read.value().recordDocument;
+    const std::optional<keys::VerifyKey> issuer = issuerOf(recordDocument);
+    const auto record = issuer ? verifyRecord(recordDocument, *issuer) : base::Result<CompletionRecord>(base::Error{});
+    if (!record || !isProven(record.value(), chosen.front())) {
+        return base::Error{base::ErrorCode::BadInput, "It was changed; this sheet cannot be proved with it."};
+    }
+    return proofsDocument(recordDocument, chosen);
+}
+
 } // namespace peelpack::evidence

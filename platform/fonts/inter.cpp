@@ -11,7 +11,7 @@ void initFonts()
 
 namespace peelpack::fonts {
 
-void useInter()
+void loadInter()
 {
     static const bool once = [] {
         initFonts();
@@ -21,6 +21,11 @@ void useInter()
         return true;
     }();
     static_cast<void>(once);
+}
+
+void useInter()
+{
+    loadInter();
     QGuiApplication::setFont(QFont(QStringLiteral("Inter")));
 }
 
