@@ -7,6 +7,7 @@
 #include "platform/cli/record_check.h"
 #include "platform/cli/sheet_options.h"
 #include "platform/cli/vault_access.h"
+#include "platform/evidence/file_text.h"
 #include "platform/files/text_file.h"
 #include "platform/session/completion.h"
 

@@ -7,7 +7,7 @@
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
 #include "platform/files/resources.h"
-#include "platform/session/case_book.h"
+#include "platform/session/counting_rules.h"
 
 namespace peelpack::cli {
 namespace {

@@ -269,13 +269,6 @@ bool isRecord(const Json& document)
            std::find(type->begin(), type->end(), Json(recordType)) != type->end();
 }
 
-std::optional<keys::VerifyKey> issuerOf(const Json& record)
-{
-    const auto issuer = record.is_object() ? record.find("issuer") : record.end();
-    return record.is_object() && issuer != record.end() && issuer->is_string() ? keyOfDid(issuer->get<std::string>())
-                                                                               : std::nullopt;
-}
-
 base::Result<CompletionRecord> verifyRecord(const Json& document, const keys::VerifyKey& program)
 {
     const base::Result<Proven> proven = verifyProof(document);

@@ -69,8 +69,6 @@ base::Result<Json> issue(const CompletionRecord& record, const keys::SigningKey&
 
 /// Whether a document says that it is a completion record.
 bool isRecord(const Json& document);
-/// The key that a record names as its issuer's; empty when it names none.
-std::optional<keys::VerifyKey> issuerOf(const Json& record);
 /// The record in a document that may be hostile: form, sense, proof, and that this program signed it. BadInput: it is
 /// not a record of this version. BadValue: it is one, and does not verify.
 base::Result<CompletionRecord> verifyRecord(const Json& document, const keys::VerifyKey& program);

@@ -91,11 +91,6 @@ bool fits(Number number)
 
 } // namespace
 
-std::string fileText(const Json& document)
-{
-    return document.dump(2) + "\n";
-}
-
 bool isPlainText(std::string_view text)
 {
     if (base::firstInvalidUtf8(text) != std::string_view::npos) {

@@ -4,7 +4,6 @@
 
 #include <nlohmann/json.hpp>
 
-#include <string>
 #include <string_view>
 
 /// Evidence for outsiders: standards that others have verifiers for, over the journal's keys. Knows no session, no Qt.
@@ -18,9 +17,6 @@ using Json = nlohmann::ordered_json;
 /// IEEE 754 double holds, and whole numbers as fitsDouble() wants them. At most 64 levels deep. BadInput says what is
 /// wrong.
 base::Result<Json> parseJson(std::string_view text);
-
-/// A document as it stands in a file that people may look into.
-std::string fileText(const Json& document);
 
 /// True for text that may stand in I-JSON (RFC 7493 section 2.1).
 bool isPlainText(std::string_view text);

@@ -1,4 +1,5 @@
 #include "platform/evidence/sheet_proof.h"
+#include "platform/evidence/did_key.h"
 
 #include "platform/evidence/jcs.h"
 #include "platform/evidence/members.h"
@@ -165,6 +166,18 @@ bool isProven(const CompletionRecord& record, const SheetProof& proof)
     const std::optional<Digest> leaf = digestOf(proof.salt, proof.sheet);
     return targetsKnown && leaf && isIncluded(record.sheetsRoot, record.sheets, proof.index, *leaf, proof.path);
 }
+
+namespace {
+
+/// The key that a record names as its issuer's; empty when it names none.
+std::optional<keys::VerifyKey> issuerOf(const Json& record)
+{
+    const auto issuer = record.is_object() ? record.find("issuer") : record.end();
+    const bool named = record.is_object() && issuer != record.end() && issuer->is_string();
+    return named ? keyOfDid(issuer->get<std::string>()) : std::nullopt;
+}
+
+} // namespace
 
 base::Result<Json> proofOfOne(const Json& proofs, std::string_view digits)
 {

@@ -3,6 +3,7 @@
 #include <QFont>
 #include <QFontDatabase>
 #include <QGuiApplication>
+#include <QThread>
 
 void initFonts()
 {
@@ -11,7 +12,7 @@ void initFonts()
 
 namespace peelpack::fonts {
 
-void loadInter()
+void useInter()
 {
     static const bool once = [] {
         initFonts();
@@ -21,12 +22,9 @@ void loadInter()
         return true;
     }();
     static_cast<void>(once);
-}
-
-void useInter()
-{
-    loadInter();
-    QGuiApplication::setFont(QFont(QStringLiteral("Inter")));
+    if (QThread::currentThread() == QCoreApplication::instance()->thread()) {
+        QGuiApplication::setFont(QFont(QStringLiteral("Inter")));
+    }
 }
 
 } // namespace peelpack::fonts

@@ -5,7 +5,5 @@ namespace peelpack::fonts {
 /// Makes Inter, which is compiled in from its package, the font of this program, so that screens and paper look the
 /// same on every system. After the QGuiApplication is there; a second call does nothing.
 void useInter();
-/// Makes it known without making it the program's font; on any thread.
-void loadInter();
 
 } // namespace peelpack::fonts

@@ -4,6 +4,7 @@
 #include "core/tally/tally.h"
 #include "platform/session/case_book.h"
 #include "platform/session/completion.h"
+#include "platform/session/counting_rules.h"
 
 #include <array>
 #include <vector>

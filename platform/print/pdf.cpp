@@ -26,7 +26,7 @@ void prepare(QPdfWriter& writer, const Document& document, const PageFrame& fram
 
 base::Result<Pdf> makePdf(const Document& document, const PageFrame& frame, const OnPage& onPage)
 {
-    fonts::loadInter();
+    fonts::useInter();
     Pdf pdf;
     QBuffer buffer(&pdf.bytes);
     buffer.open(QIODevice::WriteOnly);

@@ -27,8 +27,7 @@ struct Pdf {
 using OnPage = std::function<bool(std::size_t page, std::size_t pages)>;
 
 /// Sets a document as PDF in Inter, embedded, its text extractable; each page says program, date, "page 2 of 9" and the
-/// usual cautions. Needs a QGuiApplication (the offscreen platform is enough);
-/// on any thread. CannotWrite: `onPage` said no, or it
+/// usual cautions. Needs a QGuiApplication (the offscreen platform is enough). CannotWrite: `onPage` said no, or it
 /// cannot be drawn.
 base::Result<Pdf> makePdf(const Document& document, const PageFrame& frame, const OnPage& onPage = {});
 

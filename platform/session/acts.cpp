@@ -3,7 +3,7 @@
 #include "core/base/text.h"
 #include "core/questions/sheet_questions.h"
 #include "core/role/classifier.h"
-#include "platform/session/program_rules.h"
+#include "platform/session/counting_rules.h"
 #include "sync/merge/actions.h"
 #include "sync/merge/student_events.h"
 

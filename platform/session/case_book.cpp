@@ -1,8 +1,7 @@
-#include "platform/session/case_book.h"
+#include "platform/session/counting_rules.h"
 
 #include "core/sheet/row_writer.h"
 #include "platform/files/text_file.h"
-#include "platform/session/program_rules.h"
 
 #include <algorithm>
 #include <map>
@@ -42,6 +41,13 @@ tally::StudentTally CaseBook::tally(tally::Tallier& tallier, std::size_t student
     return tallier.tally(reading.book, found == known.end() ? sheet::BookStudent{} : *found, wanted);
 }
 
+void eachCaseRow(const Session& session, const catalogue::Catalogue& catalogue,
+                 std::span<const record::StudentRecord> students,
+                 const std::function<void(const sheet::CaseRow&)>& onRow)
+{
+    eachCaseRow(rowRules(session, catalogue), students, onRow);
+}
+
 void eachCaseRow(const record::RowRules& rules, std::span<const record::StudentRecord> students,
                  const std::function<void(const sheet::CaseRow&)>& onRow)
 {
@@ -64,6 +70,12 @@ RowsFile caseRowsFile(const record::RowRules& rules, std::span<const record::Stu
         ++file.rows;
     });
     return file;
+}
+
+role::RoleRules roleRulesInForce(const Session& session)
+{
+    const base::Result<requirement::RequirementSet> set = setInForce(session);
+    return set ? role::RoleRules{set.value().notApplicable} : role::RoleRules{};
 }
 
 base::Result<CountingRules> countingRules(const Session& session, const catalogue::Catalogue& catalogue)

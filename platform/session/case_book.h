@@ -28,31 +28,13 @@ struct CaseBook {
 };
 /// Every row of these students' sheets, in their order; a row without a category is of a procedure that is neither
 /// logged nor in the catalogue.
-void eachCaseRow(const record::RowRules& rules, std::span<const record::StudentRecord> students,
+void eachCaseRow(const Session& session, const catalogue::Catalogue& catalogue,
+                 std::span<const record::StudentRecord> students,
                  const std::function<void(const sheet::CaseRow&)>& onRow);
-
-/// The rows as a case-sheet file (RFC 4180), and how many there are besides the header.
-struct RowsFile {
-    std::string text;
-    std::size_t rows = 0;
-};
-RowsFile caseRowsFile(const record::RowRules& rules, std::span<const record::StudentRecord> students);
-
-/// What of a journal the counting of sheets goes by; a value, so that the counting can be done on another thread. The
-/// catalogue must outlive it.
-struct CountingRules {
-    requirement::RequirementSet set;
-    record::RowRules rows;
-};
-/// BadValue, NotFound: the set in force is not at hand.
-base::Result<CountingRules> countingRules(const Session& session, const catalogue::Catalogue& catalogue);
 
 /// By the same path as a case-sheet file, so that a vault and a file are counted alike. The catalogue must outlive the
 /// book.
 base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalogue& catalogue,
-                                std::span<const record::StudentRecord> students);
-/// With the rules as they were read before.
-base::Result<CaseBook> caseBook(const record::RowRules& rules, const catalogue::Catalogue& catalogue,
                                 std::span<const record::StudentRecord> students);
 /// Of one student, whose record is not copied.
 base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalogue& catalogue,

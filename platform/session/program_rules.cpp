@@ -19,12 +19,6 @@ base::Result<requirement::RequirementSet> setInForce(const Session& session)
     return files::requirementSet(policy ? policy->requirementSet : files::usualSetId);
 }
 
-role::RoleRules roleRulesInForce(const Session& session)
-{
-    const base::Result<requirement::RequirementSet> set = setInForce(session);
-    return set ? role::RoleRules{set.value().notApplicable} : role::RoleRules{};
-}
-
 Acceptance acceptance(const std::optional<journal::Policy>& policy, sheet::Strength strength)
 {
     const bool usual = strength == sheet::Strength::OwnPhone || strength == sheet::Strength::Card;

@@ -1,7 +1,6 @@
 #pragma once
 
 #include "core/requirement/requirement_set.h"
-#include "core/role/classifier.h"
 #include "platform/session/setup.h"
 #include "sync/journal/program_payloads.h"
 
@@ -12,8 +11,6 @@ std::optional<journal::Policy> policyInForce(const Session& session);
 /// The requirement set that the policy in force names, the usual one while there is none. BadValue, NotFound: it is not
 /// at hand.
 base::Result<requirement::RequirementSet> setInForce(const Session& session);
-/// How marks become a role under that set; as usual when it is not at hand.
-role::RoleRules roleRulesInForce(const Session& session);
 
 /// How a signature counts.
 enum class Acceptance : std::uint8_t { Never, OnceConfirmed, AsItIs };

@@ -2,7 +2,7 @@
 
 #include "core/questions/shared_operations.h"
 #include "platform/session/checks.h"
-#include "platform/session/program_rules.h"
+#include "platform/session/counting_rules.h"
 
 #include <algorithm>
 

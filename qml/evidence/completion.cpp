@@ -1,6 +1,7 @@
 #include "qml/evidence/completion.h"
 
 #include "core/sheet/identifiers.h"
+#include "platform/evidence/file_text.h"
 #include "platform/print/papers.h"
 #include "platform/session/completion.h"
 #include "qml/instructor/check_words.h"

@@ -1,7 +1,7 @@
 #include "qml/evidence/papers.h"
 
 #include "platform/print/papers.h"
-#include "platform/session/case_book.h"
+#include "platform/session/counting_rules.h"
 #include "qml/parts/after_frame.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"

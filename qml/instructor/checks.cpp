@@ -76,20 +76,27 @@ void Checks::forgetWhatChanged()
 void Checks::readShared()
 {
     forgetWhatChanged();
-    if (m_shared || m_desk.foldedCount() < m_desk.students().size()) {
-        return;
+    if (!m_shared && m_desk.foldedCount() == m_desk.students().size()) {
+        readEverybody();
     }
+}
+
+void Checks::readEverybody()
+{
     std::vector<const record::StudentRecord*> records;
     for (const Student& student : m_desk.students()) {
-        records.push_back(&student.record);
+        records.push_back(&m_desk.student(student.person.id)->record);
     }
+    m_stamp = m_desk.stamp();
     m_shared.emplace(records, m_desk.roleRules());
 }
 
 const session::SharedSheets& Checks::shared()
 {
-    m_desk.readAll();
-    readShared();
+    forgetWhatChanged();
+    if (!m_shared) {
+        readEverybody();
+    }
     return *m_shared;
 }
 

@@ -33,6 +33,7 @@ public:
 private:
     void forgetWhatChanged();
     void readShared();
+    void readEverybody();
 
     StaffDesk& m_desk;
     std::uint64_t m_stamp = 0;                     ///< of the desk, when what follows was worked out

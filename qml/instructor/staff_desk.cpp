@@ -232,13 +232,6 @@ void StaffDesk::finish()
     Q_EMIT changed();
 }
 
-void StaffDesk::readAll()
-{
-    while (m_nextToFold < m_students.size()) {
-        fold(m_students[m_nextToFold++]);
-    }
-}
-
 QString StaffDesk::write(const std::vector<session::Writing>& writings)
 {
     const auto written = m_session->append(writings);

@@ -86,8 +86,6 @@ public:
     }
     /// Goes on until that is so.
     void finish();
-    /// Goes on until everybody is folded.
-    void readAll();
 
     /// One transaction. Empty: done; else why not, in a sentence.
     QString write(const std::vector<session::Writing>& writings);
