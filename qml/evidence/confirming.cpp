@@ -8,6 +8,7 @@
 #include "qml/words/words.h"
 
 #include <algorithm>
+#include <array>
 
 namespace peelpack::evidence_pages {
 namespace {

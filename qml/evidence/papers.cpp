@@ -224,9 +224,9 @@ void Papers::start(const QString& name, Step step)
     m_progress = tr("Counting");
     m_work = std::make_shared<Work>();
     const std::shared_ptr<Work> work = m_work;
-    work->tell = [this, work = work.get()] {
+    work->tell = [this, told = work.get()] {
         QMetaObject::invokeMethod(
-            this, [this, work] { tellProgress(*work); }, Qt::QueuedConnection);
+            this, [this, told] { tellProgress(*told); }, Qt::QueuedConnection);
     };
     Q_EMIT changed();
     m_thread = std::thread([this, work, step = std::move(step)] {

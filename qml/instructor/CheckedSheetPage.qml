@@ -231,7 +231,7 @@ PageFrame {
     }
     SheetHistory {
         lines: page.sheet.history
-        onPrint: page.printSheet()
+        onPaperWanted: page.printSheet()
     }
 
     actions: [

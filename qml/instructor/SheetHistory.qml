@@ -6,7 +6,7 @@ Pile {
     id: history
 
     property alias lines: repeater.model
-    signal print
+    signal paperWanted
 
     spacing: 8
     SectionTitle { text: qsTr("What happened") }
@@ -22,6 +22,6 @@ Pile {
     LinkButton {
         objectName: "printSheet"
         text: qsTr("Paper of this sheet")
-        onClicked: history.print()
+        onClicked: history.paperWanted()
     }
 }
