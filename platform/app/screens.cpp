@@ -1,15 +1,14 @@
 #include "platform/app/screens.h"
 
+#include "platform/app/screen_walk.h"
+#include "platform/app/staff_screens.h"
 #include "platform/app/window.h"
 #include "qml/parts/pack_seal.h"
 
 #include <QDateTime>
 #include <QDir>
 #include <QFile>
-#include <QGuiApplication>
-#include <QQuickItem>
 #include <QTemporaryDir>
-#include <QThread>
 
 #include <algorithm>
 
@@ -40,7 +39,7 @@ journal::Time afternoon()
 class Walker {
 public:
     Walker(student::Shelf& shelf, const ScreenVisit& visit)
-        : m_marks(m_place.filePath(QStringLiteral("marks")).toStdString()), m_visit(visit),
+        : m_marks(m_place.filePath(QStringLiteral("marks")).toStdString()),
           m_phone({m_place.filePath(QStringLiteral("demo.peelvault")).toStdString(),
                    m_place.filePath(QStringLiteral("app.ini")), m_marks, afternoon, m_random, m_camera, m_share,
                    shelf}),
@@ -48,39 +47,39 @@ public:
           m_ownVault(m_place.filePath(QStringLiteral("own.peelvault"))),
           m_ownPhone({m_ownVault.toStdString(), m_place.filePath(QStringLiteral("own.ini")), m_ownMarks, afternoon,
                       m_random, m_camera, m_share, shelf}),
-          m_ownWindow(m_ownPhone), m_on(m_window.window())
+          m_ownWindow(m_ownPhone), m_walk(visit)
     {
     }
 
     [[nodiscard]] bool ready() const { return m_window.window() != nullptr && m_ownWindow.window() != nullptr; }
-    [[nodiscard]] int count() const { return m_count; }
-    [[nodiscard]] const QString& error() const { return m_error; }
+    [[nodiscard]] int count() const { return m_walk.count(); }
+    [[nodiscard]] const QString& error() const { return m_walk.error(); }
 
     void draw(const ScreenDress& dress)
     {
         m_dress = dress;
         wear(m_phone, m_window);
         wear(m_ownPhone, m_ownWindow);
-        m_on = m_window.window();
+        m_walk.wear(m_dress, m_window.window());
         const bool desk = dress.size.width() >= deskWidth;
         if (!desk) {
             drawFirst();
         }
-        drawInstructor();
-        if (desk || !m_error.isEmpty()) {
+        drawStaff(m_walk, m_phone);
+        if (desk || !error().isEmpty()) {
             return;
         }
         m_phone.openDemo();
         waitUntil([this] { return m_phone.stage() == Phone::Open || !m_phone.error().isEmpty(); });
         if (m_phone.stage() != Phone::Open) {
-            m_error = m_phone.error();
+            fail(m_phone.error());
             return;
         }
         drawStudent();
         drawPreceptor();
         m_phone.leaveDemo();
         settle();
-        m_on = m_ownWindow.window();
+        m_walk.wear(m_dress, m_ownWindow.window());
         drawOwnPhone();
     }
 
@@ -95,54 +94,12 @@ private:
         window.window()->setMinimumSize(QSize(1, 1));
         window.window()->resize(m_dress.size);
     }
-    void settle()
-    {
-        constexpr int rounds = 10;
-        constexpr int roundMs = 15;
-        for (int i = 0; i < rounds; ++i) {
-            QGuiApplication::processEvents();
-            // There is no event loop around it that would do so, and a page that is gone must not be found again.
-            QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
-            QThread::msleep(roundMs);
-        }
-    }
-    void waitUntil(const std::function<bool()>& done)
-    {
-        constexpr int mostRounds = 600;
-        constexpr int roundMs = 20;
-        for (int i = 0; i < mostRounds && !done(); ++i) {
-            QGuiApplication::processEvents();
-            QThread::msleep(roundMs);
-        }
-        settle();
-    }
-    void shoot(const char* screen)
-    {
-        settle();
-        if (m_error.isEmpty() && !m_visit(m_dress, QString::fromLatin1(screen), *m_on)) {
-            m_error = QStringLiteral("Stopped at %1.").arg(QString::fromLatin1(screen));
-        }
-        ++m_count;
-    }
-    QObject* part(const char* name) { return m_on->findChild<QObject*>(QString::fromLatin1(name)); }
-    /// A list of choices, as it opens.
-    void open(const char* list, bool opened)
-    {
-        const QObject* found = part(list);
-        auto* popup = found == nullptr ? nullptr : found->property("popup").value<QObject*>();
-        if (popup == nullptr || !QMetaObject::invokeMethod(popup, opened ? "open" : "close")) {
-            m_error = QStringLiteral("There is no list %1 on the screen.").arg(QString::fromLatin1(list));
-        }
-        settle();
-    }
-    void put(const char* object, const char* property, const QVariant& value)
-    {
-        QObject* found = part(object);
-        if (found == nullptr || !found->setProperty(property, value)) {
-            m_error = QStringLiteral("There is no %1 on the screen.").arg(QString::fromLatin1(object));
-        }
-        settle();
-    }
+    static void settle() { ScreenWalk::settle(); }
+    static void waitUntil(const std::function<bool()>& done) { ScreenWalk::waitUntil(done); }
+    void shoot(const char* screen) { m_walk.shoot(screen); }
+    void open(const char* list, bool opened) { m_walk.open(list, opened); }
+    void put(const char* object, const char* property, const QVariant& value) { m_walk.put(object, property, value); }
+    void fail(const QString& why) { m_walk.fail(why); }
 
     void drawFirst()
     {
@@ -150,82 +107,6 @@ private:
         put("firstPages", "joiningNow", true);
         shoot("02-invitation");
         put("firstPages", "joiningNow", false);
-    }
-
-    void drawInstructor()
-    {
-        m_phone.openInstructorDemo();
-        waitUntil([this] { return m_phone.stage() == Phone::Staff || !m_phone.error().isEmpty(); });
-        if (m_phone.stage() != Phone::Staff) {
-            m_error = m_phone.error();
-            return;
-        }
-        m_phone.staffDesk()->finish();
-        instructor::StaffPages* staff = m_phone.staff();
-        shoot("50-check");
-        drawChecked();
-        staff->list()->leave();
-        put("staffHome", "place", 1);
-        shoot("60-class");
-        staff->student()->show(staff->board()->rows()->rows().front().id);
-        put("staffHome", "over", QStringLiteral("student"));
-        shoot("61-student");
-        put("staffHome", "over", QString());
-        put("staffHome", "place", 2);
-        shoot("62-parcels");
-        m_phone.takeInDemoParcels();
-        waitUntil([&] { return !staff->parcels()->busy(); });
-        shoot("63-taken-in");
-        put("staffHome", "place", 3);
-        shoot("64-me");
-        put("staffHome", "over", QStringLiteral("rules"));
-        shoot("65-rules");
-        m_phone.leaveDemo();
-        settle();
-    }
-
-    /// A plain sheet, one with a review, one of an operation at which two students were, and each form.
-    void drawChecked()
-    {
-        instructor::StaffPages* staff = m_phone.staff();
-        const auto show = [&](const std::function<bool()>& fits, const char* screen) {
-            QStringList keys;
-            for (const instructor::WaitingRow& row : staff->list()->rows()->rows()) {
-                keys.append(row.key);
-            }
-            for (const QString& key : keys) {
-                staff->list()->show(key);
-                if (fits()) {
-                    shoot(screen);
-                    return;
-                }
-            }
-            m_error = QStringLiteral("The demo has no sheet for %1.").arg(QString::fromLatin1(screen));
-        };
-        instructor::CheckedSheet* sheet = staff->sheet();
-        show([&] { return sheet->reviews()->rowCount() > 0; }, "51-review");
-        show([&] { return sheet->others()->rowCount() > 0; }, "52-one-operation");
-        show([&] { return !sheet->bar().isEmpty(); }, "53-own-signature");
-        show([&] { return !sheet->differences().isEmpty(); }, "54-differences");
-        const auto isPlain = [&] {
-            return sheet->questions().isEmpty() && sheet->canInitial() && !sheet->asksToConfirm() &&
-                   sheet->needsReason().isEmpty();
-        };
-        show(isPlain, "55-plain");
-        for (const auto& [doing, screen] : {std::pair("return", "56-return"), {"refile", "57-file-elsewhere"}}) {
-            put("checkedSheet", "doing", QString::fromLatin1(doing));
-            shoot(screen);
-        }
-        staff->amending()->begin();
-        staff->amending()->mark(static_cast<int>(sheet::Skill::Cut), static_cast<int>(sheet::Mark::No));
-        staff->amending()->mark(static_cast<int>(sheet::Skill::Camera), static_cast<int>(sheet::Mark::NotApplicable));
-        put("checkedSheet", "doing", QStringLiteral("amend"));
-        shoot("58-change");
-        put("checkedSheet", "doing", QString());
-        staff->amending()->drop();
-        sheet->initial({}, false);
-        shoot("59-undo");
-        staff->pending()->undo();
     }
 
     void drawStudent()
@@ -281,7 +162,7 @@ private:
                     return;
                 }
             }
-            m_error = QStringLiteral("The demo has no sheet for %1.").arg(QString::fromLatin1(screen));
+            fail(QStringLiteral("The demo has no sheet for %1.").arg(QString::fromLatin1(screen)));
         };
         show(parts::PackSeal::Open, false, "20-open-sheet");
         for (const auto& [doing, screen] : {std::pair{"wait", "20-waits-for"}, {"withdraw", "20-withdrawing"}}) {
@@ -305,7 +186,7 @@ private:
         m_phone.giveAway(open.mid(0, 1));
         HandOver* handOver = m_phone.handOver();
         if (handOver == nullptr) {
-            m_error = m_phone.error();
+            fail(m_phone.error());
             return;
         }
         shoot("30-performed");
@@ -362,7 +243,7 @@ private:
         waitUntil([this] { return m_ownPhone.stage() == Phone::Signing; });
         preceptor::SigningPhone* signing = m_ownPhone.signing();
         if (signing == nullptr) {
-            m_error = m_ownPhone.error();
+            fail(m_ownPhone.error());
             return;
         }
         shoot("52-signing-key");
@@ -408,18 +289,15 @@ private:
     keys::SystemRandom m_random;
     camera::NoCamera m_camera;
     NoShare m_share;
-    const ScreenVisit& m_visit;
     Phone m_phone;
     Window m_window;
     vault::FolderMarkStore m_ownMarks;
     QString m_ownVault;
     Phone m_ownPhone; ///< of a preceptor
     Window m_ownWindow;
-    QQuickWindow* m_on;   ///< the window that is drawn
+    ScreenWalk m_walk;
     QByteArray m_request; ///< of the sheet that the own phone signs
     ScreenDress m_dress;
-    QString m_error;
-    int m_count = 0;
 };
 
 } // namespace

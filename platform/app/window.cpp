@@ -11,6 +11,7 @@ Q_IMPORT_QML_PLUGIN(Peelpack_PartsPlugin)
 Q_IMPORT_QML_PLUGIN(Peelpack_StudentPlugin)
 Q_IMPORT_QML_PLUGIN(Peelpack_PreceptorPlugin)
 Q_IMPORT_QML_PLUGIN(Peelpack_InstructorPlugin)
+Q_IMPORT_QML_PLUGIN(Peelpack_EvidencePlugin)
 Q_IMPORT_QML_PLUGIN(Peelpack_ShellPlugin)
 
 namespace peelpack::app {

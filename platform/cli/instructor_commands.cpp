@@ -6,6 +6,7 @@
 #include "platform/cli/short_id.h"
 #include "platform/cli/student_choice.h"
 #include "platform/session/acts.h"
+#include "platform/session/aside.h"
 
 #include <algorithm>
 
@@ -47,11 +48,21 @@ base::Result<Answer> onSheets(const Arguments& arguments, const std::string& don
     return answer;
 }
 
+const session::SharedSheets& sharedIn(const session::Session& session, std::optional<session::SharedSheets>& known)
+{
+    if (!known) {
+        known.emplace(session::SharedSheets::of(session));
+    }
+    return *known;
+}
+
 base::Result<Answer> initial(const Arguments& arguments)
 {
+    std::optional<session::SharedSheets> shared; // over everybody's sheets, once for all that are named
     return onSheets(arguments, "Initialed",
                     [&](session::Session& session, const session::SheetPlace& place, const std::string& reason) {
-                        return session::initialSheet(session, place, arguments.has("confirmed"), reason);
+                        return session::initialSheet(session, place, arguments.has("confirmed"), reason,
+                                                     sharedIn(session, shared));
                     });
 }
 
@@ -111,9 +122,10 @@ base::Result<Answer> acceptReview(const Arguments& arguments)
             return base::Error{base::ErrorCode::BadUsage, "There is no skill of that name."};
         }
     }
+    std::optional<session::SharedSheets> shared;
     return onSheets(arguments, "Accepted the review of",
                     [&](session::Session& session, const session::SheetPlace& place, const std::string& reason) {
-                        return session::acceptReview(session, place, skill, reason);
+                        return session::acceptReview(session, place, skill, reason, sharedIn(session, shared));
                     });
 }
 
@@ -149,15 +161,11 @@ base::Result<Answer> admit(const Arguments& arguments)
         return opened.error();
     }
     session::Session& session = *opened.value().session;
-    if (!session.isStaff()) {
-        return base::Error{base::ErrorCode::BadValue, "Only an instructor or the director can admit an entry."};
-    }
     const base::Result<journal::Position> entry = entryNamed(session, arguments.operands.front());
     if (!entry) {
         return entry.error();
     }
-    const base::Result<journal::Position> written =
-        session.append(entry.value().feed.stream, journal::Admit{entry.value(), reason.value()});
+    const base::Result<journal::Position> written = session::admitEntry(session, entry.value(), reason.value());
     if (!written) {
         return written.error();
     }

@@ -12,7 +12,6 @@
 #include "platform/files/resources.h"
 #include "platform/print/papers.h"
 #include "platform/print/pdf.h"
-#include "platform/session/program_rules.h"
 #include "platform/session/system_clock.h"
 #include "sync/keys/card.h"
 #include "sync/keys/code.h"
@@ -21,7 +20,6 @@
 
 #include <QFileInfo>
 
-#include <algorithm>
 #include <functional>
 
 namespace peelpack::cli {
@@ -56,13 +54,7 @@ base::Result<print::PageSize> pageSize(const Arguments& arguments)
     return base::Error{base::ErrorCode::BadUsage, "--paper is letter or a4."};
 }
 
-/// What every page says of the program.
-struct Letterhead {
-    std::string program;
-    journal::Time time;
-};
-
-base::Result<Answer> printed(const Arguments& arguments, const print::Document& document, const Letterhead& head)
+base::Result<Answer> printed(const Arguments& arguments, const print::Document& document, print::PageFrame frame)
 {
     const auto out = arguments.value("out");
     if (!out) {
@@ -72,8 +64,7 @@ base::Result<Answer> printed(const Arguments& arguments, const print::Document& 
     if (!size) {
         return size.error();
     }
-    const print::PageFrame frame{QString::fromStdString(head.program),
-                                 QString::fromStdString(merge::timeOf(head.time).day().iso()), size.value()};
+    frame.size = size.value();
     Progress progress(false);
     const base::Result<print::Pdf> pdf = print::makePdf(document, frame, [&](std::size_t page, std::size_t pages) {
         progress.show("pages", page, pages);
@@ -95,18 +86,11 @@ base::Result<Answer> printed(const Arguments& arguments, const print::Document& 
     return answer;
 }
 
-/// Enough digits to tell programs apart on paper.
-std::string shortProgram(const keys::VerifyKey& program)
+/// Of a paper without a vault: dated by this machine's clock.
+print::PageFrame frameToday(const std::string& program)
 {
-    constexpr std::size_t digits = 16;
-    return keys::hex(program.view()).substr(0, digits);
-}
-
-std::string programName(const session::Session& session)
-{
-    const std::optional<journal::Policy> policy = session::policyInForce(session);
-    const std::string term = policy && !policy->term.empty() ? policy->term + ", program " : "Program ";
-    return term + shortProgram(session.program());
+    const base::Date day = merge::timeOf(session::systemClock()()).day();
+    return {QString::fromStdString(program), QString::fromStdString(day.iso()), {}};
 }
 
 /// Opens the vault, counts the chosen students, and prints what `make` makes of them.
@@ -131,7 +115,7 @@ base::Result<Answer> printFromVault(const Arguments& arguments, const Make& make
     if (!document) {
         return document.error();
     }
-    return printed(arguments, document.value(), {programName(session), session.now()});
+    return printed(arguments, document.value(), print::frameFor(session, {}));
 }
 
 base::Result<Answer> printLog(const Arguments& arguments)
@@ -166,34 +150,6 @@ base::Result<Answer> printSheet(const Arguments& arguments)
         });
 }
 
-print::ProgramFacts factsOf(const session::Session& session)
-{
-    print::ProgramFacts facts;
-    if (const auto policy = session::policyInForce(session)) {
-        facts.term = policy->term;
-    }
-    const session::Directory directory(session);
-    for (const session::Person& person : directory.people()) {
-        for (const session::GrantedDevice& device : person.devices) {
-            facts.revokedDevices += device.revoked ? 1U : 0U;
-        }
-    }
-    for (const session::Preceptor& preceptor : directory.preceptors()) {
-        const bool active = std::any_of(preceptor.keys.begin(), preceptor.keys.end(),
-                                        [](const session::SigningKeyOf& key) { return !key.revoked; });
-        facts.activePreceptors += active ? 1U : 0U;
-    }
-    for (const auto& [id, feed] : session.ledger().feeds()) {
-        const trust::Holder* holder = session.authority().holder(id.device);
-        for (const journal::ForkEvidence& evidence : feed.evidence()) {
-            facts.splitRecords.push_back(
-                "The record of " + (holder == nullptr ? std::string("a device nobody granted") : holder->name) +
-                " split at entry " + std::to_string(evidence.seq) + "; both versions are kept.");
-        }
-    }
-    return facts;
-}
-
 base::Result<Answer> printReport(const Arguments& arguments)
 {
     return printFromVault(
@@ -203,7 +159,7 @@ base::Result<Answer> printReport(const Arguments& arguments)
                 return base::Error{base::ErrorCode::BadValue,
                                    "Only an instructor or the director prints the program's report."};
             }
-            return print::programReport(counted, factsOf(session));
+            return print::programReport(counted, print::factsOf(session));
         });
 }
 
@@ -222,7 +178,7 @@ base::Result<Answer> printRecord(const Arguments& arguments)
         return record.error();
     }
     return printed(arguments, print::completionPaper(record.value(), evidence::recordDigest(document.value())),
-                   {"Program " + shortProgram(program.value()), session::systemClock()()});
+                   frameToday("Program " + print::shortProgram(program.value())));
 }
 
 /// What is to be typed instead of scanning a file's code; empty: nothing. An error when the file is not what it should
@@ -278,7 +234,7 @@ base::Result<Answer> printCodes(const Arguments& arguments, TypedCode typedCode,
     if (!codes) {
         return codes.error();
     }
-    return printed(arguments, setCodes(codes.value()), {"Peelpack", session::systemClock()()});
+    return printed(arguments, setCodes(codes.value()), frameToday("Peelpack"));
 }
 
 base::Result<Answer> printStubs(const Arguments& arguments)
@@ -288,7 +244,7 @@ base::Result<Answer> printStubs(const Arguments& arguments)
     if (const base::Error* error = base::firstError(count, first)) {
         return *error;
     }
-    return printed(arguments, print::pocketStubs(first.value(), count.value()), {"Peelpack", session::systemClock()()});
+    return printed(arguments, print::pocketStubs(first.value(), count.value()), frameToday("Peelpack"));
 }
 
 std::vector<OptionSpec> stubOptions()

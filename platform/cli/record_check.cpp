@@ -125,13 +125,6 @@ base::Result<evidence::Json> readEvidence(const std::string& file)
     return bytes ? evidenceIn(file, bytes.value()) : bytes.error();
 }
 
-std::optional<keys::VerifyKey> issuerOf(const evidence::Json& record)
-{
-    const auto issuer = record.find("issuer");
-    return issuer != record.end() && issuer->is_string() ? evidence::keyOfDid(issuer->get<std::string>())
-                                                         : std::nullopt;
-}
-
 void RecordCheck::take(const std::string& file, evidence::Json document)
 {
     if (evidence::isRecord(document)) {

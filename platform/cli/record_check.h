@@ -16,8 +16,6 @@ bool looksLikeJson(keys::ByteView bytes);
 /// A completion record or proofs of sheets, not verified. BadInput: it is neither. Errors name the file.
 base::Result<evidence::Json> readEvidence(const std::string& file);
 base::Result<evidence::Json> evidenceIn(const std::string& file, keys::ByteView bytes);
-/// The key that a record names as its issuer's; empty when it names none.
-std::optional<keys::VerifyKey> issuerOf(const evidence::Json& record);
 
 /// Verifies records and proofs of sheets with the program's id alone, and what they say of one another; against a
 /// verified journal also that the decision which a record cites is there, and the signatures that a sheet names.

@@ -7,9 +7,9 @@
 #include "platform/cli/record_check.h"
 #include "platform/cli/sheet_options.h"
 #include "platform/cli/vault_access.h"
+#include "platform/evidence/file_text.h"
 #include "platform/files/text_file.h"
 #include "platform/session/completion.h"
-#include "sync/keys/code.h"
 
 #include <QFile>
 
@@ -97,15 +97,7 @@ base::Result<keys::SigningKey> askProgramKey(Secrets& secrets, const keys::Verif
     if (!typedCode) {
         return typedCode.error();
     }
-    const base::Result<keys::Secret> code = keys::codeFromText(keys::CodeSort::Program, textOf(typedCode.value()));
-    if (!code) {
-        return code.error();
-    }
-    base::Result<keys::SigningKey> key = keys::programKey(code.value().view());
-    if (key && key.value().verifyKey() != program) {
-        return base::Error{base::ErrorCode::BadInput, "That is not the code of this program."};
-    }
-    return key;
+    return session::programKeyFromCode(program, textOf(typedCode.value()));
 }
 
 /// The earlier record of --supersedes, verified; empty without that option.
@@ -132,7 +124,7 @@ supersededFrom(const Arguments& arguments, const keys::VerifyKey& program, const
 
 base::Result<bool> writeDocument(const std::string& file, const evidence::Json& document)
 {
-    const std::string text = document.dump(2) + "\n";
+    const std::string text = evidence::fileText(document);
     return writeNewFile(file, keys::bytesOf(text));
 }
 
@@ -218,9 +210,7 @@ base::Result<Answer> makeRecord(const Arguments& arguments)
 
 base::Result<Answer> proveSheet(const Arguments& arguments)
 {
-    constexpr std::size_t leastDigits = 4;
     const std::string& file = arguments.operands.front();
-    const std::string& name = arguments.operands.back();
     const auto out = arguments.value("out");
     if (!out) {
         return base::Error{base::ErrorCode::BadUsage, "Where shall the proof go? Give --out FILE."};
@@ -229,33 +219,15 @@ base::Result<Answer> proveSheet(const Arguments& arguments)
     if (!document) {
         return document.error();
     }
-    base::Result<evidence::SheetProofs> read = evidence::readSheetProofs(document.value());
-    if (!read) {
-        return base::Error{read.error().code, file + ": " + read.error().sentence};
+    const base::Result<evidence::Json> proof = evidence::proofOfOne(document.value(), arguments.operands.back());
+    if (!proof) {
+        return base::Error{proof.error().code, file + ": " + proof.error().sentence};
     }
-    const evidence::SheetProofs proofs = std::move(read).value();
-    std::vector<evidence::SheetProof> chosen;
-    for (const evidence::SheetProof& proof : proofs.proofs) {
-        if (keys::hex(proof.sheet.sheet.view()).starts_with(name)) {
-            chosen.push_back(proof);
-        }
-    }
-    if (chosen.size() != 1 || name.size() < leastDigits) {
-        return base::Error{chosen.empty() ? base::ErrorCode::NotFound : base::ErrorCode::BadValue,
-                           "Name one sheet by the first digits of its id, at least 4; \"peelpack check\" lists them."};
-    }
-    const evidence::Json proof = evidence::proofsDocument(proofs.recordDocument, chosen);
-    const std::optional<keys::VerifyKey> issuer = issuerOf(proofs.recordDocument);
-    const auto record = issuer ? evidence::verifyRecord(proofs.recordDocument, *issuer)
-                               : base::Result<evidence::CompletionRecord>(base::Error{});
-    if (!record || !evidence::isProven(record.value(), chosen.front())) {
-        return base::Error{base::ErrorCode::BadInput, file + " was changed; this sheet cannot be proved with it."};
-    }
-    if (const base::Result<bool> written = writeDocument(*out, proof); !written) {
+    if (const base::Result<bool> written = writeDocument(*out, proof.value()); !written) {
         return written.error();
     }
     Answer answer;
-    answer.json = {{"sheet", keys::hex(chosen.front().sheet.sheet.view())}, {"file", *out}};
+    answer.json = {{"sheet", proof.value().at("sheets").at(0).at("sheet").at("sheet")}, {"file", *out}};
     answer.text = "Proof of one sheet, with the record: " + *out + "\nNo other sheet can be read or guessed from it.\n";
     return answer;
 }

@@ -1,14 +1,13 @@
 #include "platform/cli/commands.h"
 
 #include "core/base/text.h"
-#include "core/sheet/row_writer.h"
 #include "platform/cli/answer.h"
 #include "platform/cli/bytes_file.h"
 #include "platform/cli/output.h"
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
 #include "platform/files/resources.h"
-#include "platform/session/case_book.h"
+#include "platform/session/counting_rules.h"
 
 namespace peelpack::cli {
 namespace {
@@ -24,12 +23,8 @@ base::Result<Answer> rows(const Arguments& arguments)
     if (!catalogue) {
         return catalogue.error();
     }
-    std::string text = sheet::headerLine();
-    std::size_t count = 0;
-    session::eachCaseRow(session, catalogue.value(), chosen.value().records(), [&](const sheet::CaseRow& row) {
-        text += sheet::rowLine(row);
-        ++count;
-    });
+    const auto [text, count] =
+        session::caseRowsFile(session::rowRules(session, catalogue.value()), chosen.value().records());
     const auto out = arguments.value("out");
     if (!out) {
         Answer answer{{{"rows", count}, {"csv", text}}, text};

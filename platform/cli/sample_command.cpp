@@ -1,32 +1,16 @@
 #include "platform/cli/commands.h"
 
 #include "core/base/text.h"
-#include "core/questions/sample.h"
 #include "platform/cli/answer.h"
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
-#include "platform/session/checks.h"
-#include "platform/session/repudiations.h"
+#include "platform/session/samples.h"
 
 namespace peelpack::cli {
 namespace {
 
 constexpr std::uint64_t usualCount = 10;
 constexpr std::uint64_t mostCount = 10'000;
-/// A seed that nobody chose has few enough digits to be read out.
-constexpr std::uint64_t mostOwnSeed = 999'999;
-
-std::uint64_t ownSeed(keys::RandomSource& random)
-{
-    std::array<std::uint8_t, sizeof(std::uint64_t)> bytes{};
-    random.fill(bytes);
-    std::uint64_t seed = 0;
-    for (const std::uint8_t byte : bytes) {
-        seed = (seed << 8U) | byte;
-    }
-    return seed % (mostOwnSeed + 1);
-}
-
 nlohmann::ordered_json signingJson(const questions::Signing& signing)
 {
     return {{"student", signing.student}, {"sheet", signing.sheet}, {"date", signing.date.iso()},
@@ -49,23 +33,17 @@ base::Result<Answer> sample(const Arguments& arguments)
     if (!chosen) {
         return chosen.error();
     }
-    const session::Session& session = chosen.value().session();
-    if (!session.isStaff()) {
-        return base::Error{base::ErrorCode::BadValue, "Only an instructor or the director draws sheets to confirm."};
+    session::SampleWish wish{static_cast<std::size_t>(count.value()), std::nullopt, from.value(), to.value()};
+    if (arguments.has("seed")) {
+        wish.seed = givenSeed.value();
     }
-    const std::vector<keys::Id>& students = chosen.value().students;
-    std::vector<questions::Signing> signings = session::signingsIn(session, students);
-    std::set<base::EntryHash> answered; // the preceptor has said already that it is not theirs
-    for (const keys::Id& student : students) {
-        answered.merge(session::repudiatedIn(session, student));
+    const base::Result<session::DrawnSample> sample =
+        session::drawSample(chosen.value().session(), chosen.value().students, wish);
+    if (!sample) {
+        return sample.error();
     }
-    std::erase_if(signings, [&](const questions::Signing& signing) {
-        return answered.contains(signing.entry) || (from.value() && signing.date < *from.value()) ||
-               (to.value() && *to.value() < signing.date);
-    });
-    const std::uint64_t seed = arguments.has("seed") ? givenSeed.value() : ownSeed(session.random());
-    const questions::Sample drawn =
-        questions::sampleOf(std::move(signings), static_cast<std::size_t>(count.value()), seed);
+    const std::uint64_t seed = sample.value().seed;
+    const questions::Sample& drawn = sample.value().sample;
     Answer answer;
     answer.json = {{"seed", seed}, {"of", drawn.of}, {"sheets", drawn.sheets}};
     answer.json["preceptors"] = nlohmann::ordered_json::array();

@@ -64,6 +64,8 @@ std::unique_ptr<session::Session> DemoStage::beginProgram()
     rules.lastDay = base::Date::fromDays(m_firstDay.days() + daysOfTerm);
     rules.counted = session::countsAllButNewCards;
     const keys::Secret code = m_random.secret(keys::codeSecretBytes);
+    const keys::Secret typed = keys::codeText(keys::CodeSort::Program, code.view());
+    m_programCode.assign(typed.view().begin(), typed.view().end());
     auto vault = std::make_unique<vault::MemoryVault>(m_random);
     need(session::beginProgram(*vault, need(keys::programKey(code.view())), "Adela Winther", rules, clock(), m_random));
     return need(session::Session::open(std::move(vault), clock(), m_random));

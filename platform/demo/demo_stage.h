@@ -43,6 +43,8 @@ public:
 
     /// The director of a new program under the usual rules.
     std::unique_ptr<session::Session> beginProgram();
+    /// Of the program that was begun, as it is typed.
+    [[nodiscard]] const std::string& programCode() const { return m_programCode; }
     /// Somebody whom `inviter` invites, who answers and is granted the role.
     std::unique_ptr<session::Session> join(session::Session& inviter, const std::string& name, journal::Role role);
     /// `person`: zero for somebody new.
@@ -71,6 +73,7 @@ private:
     std::int16_t m_zone;
     std::int32_t m_today;
     base::Date m_firstDay;
+    std::string m_programCode;
 };
 
 } // namespace peelpack::demo

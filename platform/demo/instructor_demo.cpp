@@ -51,8 +51,9 @@ public:
             DemoStage::sendToStaff(*student.phone, *m_demo.instructor);
         }
         m_stage.at(base::Date::fromDays(looked), 18);
+        const session::SharedSheets shared = session::SharedSheets::of(*m_demo.instructor);
         for (const Made& student : m_students) {
-            lookThrough(*student.phone);
+            lookThrough(*student.phone, shared);
         }
         for (std::size_t i = 0; i < m_students.size(); ++i) {
             Made& student = m_students[i];
@@ -66,7 +67,10 @@ public:
                     {std::string(springStudents[i]) + ".peelparcel", DemoStage::parcelOf(*student.phone)});
             }
         }
+        const session::Recipients to = need(session::toColleagues(*m_demo.instructor));
+        need(session::takeIn(*m_director, {{"parcel", need(session::makeParcels(*m_demo.instructor, to)).front()}}));
         m_stage.letGo();
+        m_demo.director = std::move(m_director);
         return std::move(m_demo);
     }
 
@@ -74,6 +78,7 @@ private:
     void begin()
     {
         m_director = m_stage.beginProgram();
+        m_demo.programCode = m_stage.programCode();
         m_demo.instructor = m_stage.join(*m_director, instructorName, journal::Role::Instructor);
         session::Session& instructor = *m_demo.instructor;
         need(session::takeIn(
@@ -162,7 +167,7 @@ private:
     }
 
     /// Most of what came in is initialed; some is returned, changed, filed elsewhere.
-    void lookThrough(const session::Session& phone)
+    void lookThrough(const session::Session& phone, const session::SharedSheets& shared)
     {
         session::Session& desk = *m_demo.instructor;
         std::vector<session::Writing> writings;
@@ -173,6 +178,7 @@ private:
                 continue;
             }
             const session::SheetPlace place{phone.person(), session::idOf(sheet.id), std::move(sheet)};
+            const bool beside = shared.hasFirstScrubBeside({session::idOf(place.student), session::idOf(place.sheet)});
             const std::size_t roll = m_dice.below(100);
             if (roll < 3) {
                 writings.push_back(need(session::returning(desk, place, "Which room was it? The board says Room 2.")));
@@ -182,11 +188,12 @@ private:
                 writings.push_back(need(session::amending(desk, place, change, "There was no camera on this case.")));
             } else if (weak) {
                 if (roll < 60) {
-                    writings.push_back(
-                        need(session::initialing(desk, place, true, "Confirmed with the preceptor by telephone.")));
+                    writings.push_back(need(
+                        session::initialing(desk, place, true, "Confirmed with the preceptor by telephone.", shared)));
                 }
             } else {
-                writings.push_back(need(session::initialing(desk, place, false, {})));
+                writings.push_back(need(session::initialing(
+                    desk, place, false, beside ? "They changed places at the relief." : "", shared)));
             }
         }
         need(desk.append(writings));

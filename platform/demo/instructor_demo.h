@@ -18,7 +18,9 @@ struct InstructorDemo {
         keys::Bytes bytes;
     };
     std::unique_ptr<session::Session> instructor;
-    std::vector<Parcel> parcels; ///< of students, not taken in yet
+    std::unique_ptr<session::Session> director; ///< has all that the instructor has
+    std::string programCode;                    ///< as it is typed
+    std::vector<Parcel> parcels;                ///< of students, not taken in yet
 };
 
 /// `random` must outlive it.

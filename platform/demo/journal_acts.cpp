@@ -28,7 +28,10 @@ bool isWeak(sheet::Strength strength)
 
 class Look {
 public:
-    Look(session::Session& desk, Student& student, Dice& dice) : m_desk(desk), m_student(student), m_dice(dice) {}
+    Look(session::Session& desk, Student& student, Dice& dice, const session::SharedSheets& shared)
+        : m_desk(desk), m_student(student), m_dice(dice), m_shared(shared)
+    {
+    }
 
     void at(const DemoCase& one, record::SheetRecord&& sheet)
     {
@@ -58,16 +61,16 @@ private:
     void answerReview(const session::SheetPlace& place)
     {
         if (m_dice.chance(60)) {
-            need(session::acceptReview(m_desk, place, std::nullopt, "The preceptor remembers it so."));
+            need(session::acceptReview(m_desk, place, std::nullopt, "The preceptor remembers it so.", m_shared));
         } else {
-            need(session::initialSheet(m_desk, place, false, "The preceptor stands by the mark."));
+            need(session::initialSheet(m_desk, place, false, "The preceptor stands by the mark.", m_shared));
         }
     }
 
     void confirm(const session::SheetPlace& place)
     {
         if (m_dice.chance(60)) {
-            need(session::initialSheet(m_desk, place, true, "Confirmed with the preceptor by telephone."));
+            need(session::initialSheet(m_desk, place, true, "Confirmed with the preceptor by telephone.", m_shared));
         }
     }
 
@@ -85,21 +88,24 @@ private:
         } else if (roll < 25 && !one.otherChoices.empty()) {
             need(session::refileSheet(m_desk, place, one.otherChoices, "Done by the other service at this site."));
         } else if (roll >= 8) {
-            need(session::initialSheet(m_desk, place, false, {}));
+            const bool beside = m_shared.hasFirstScrubBeside({session::idOf(place.student), place.record.id});
+            need(session::initialSheet(m_desk, place, false, beside ? "They changed places at the relief." : "",
+                                       m_shared));
         }
     }
 
     session::Session& m_desk;
     Student& m_student;
     Dice& m_dice;
+    const session::SharedSheets& m_shared;
 };
 
 } // namespace
 
-void lookThrough(session::Session& desk, Student& student, Dice& dice)
+void lookThrough(session::Session& desk, Student& student, Dice& dice, const session::SharedSheets& shared)
 {
     std::map<keys::Id, record::SheetRecord> sheets = sheetsOf(desk, student.person);
-    Look look(desk, student, dice);
+    Look look(desk, student, dice, shared);
     for (const DemoCase& one : student.cases) {
         if (const auto found = sheets.find(one.sheet); found != sheets.end()) {
             look.at(one, std::move(found->second));

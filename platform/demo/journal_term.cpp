@@ -183,8 +183,9 @@ private:
         }
         m_world.clock.set(m_world.day(m_week, Friday), 17);
         take(desk, parcels);
+        const session::SharedSheets shared = session::SharedSheets::of(desk);
         for (Student* student : came) {
-            lookThrough(desk, *student, m_dice);
+            lookThrough(desk, *student, m_dice, shared);
         }
         const session::Directory directory(desk);
         for (Student* student : came) {

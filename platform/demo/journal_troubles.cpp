@@ -146,7 +146,7 @@ void initialAsOwn(World& world, std::size_t week)
     const Student& student = world.student(trouble::contradiction);
     session::Session& desk = world.instructorOf(student);
     world.clock.set(world.day(week, Saturday), 15);
-    need(session::initialSheet(desk, placeOf(desk, student, student.cases.back()), false, {}));
+    need(session::initialSheet(desk, placeOf(desk, student, student.cases.back()), false, {}, {}));
 }
 
 } // namespace

@@ -94,7 +94,7 @@ private:
                 head.room = "Room 6";
                 need(session::amendSheet(director, place, {{}, head, {}}, "The schedule says Room 6."));
             } else if (!weak) {
-                need(session::initialSheet(director, place, false, {}));
+                need(session::initialSheet(director, place, false, {}, {}));
             }
             ++number;
         }

@@ -1,4 +1,5 @@
 #include "platform/evidence/sheet_proof.h"
+#include "platform/evidence/did_key.h"
 
 #include "platform/evidence/jcs.h"
 #include "platform/evidence/members.h"
@@ -164,6 +165,44 @@ bool isProven(const CompletionRecord& record, const SheetProof& proof)
         });
     const std::optional<Digest> leaf = digestOf(proof.salt, proof.sheet);
     return targetsKnown && leaf && isIncluded(record.sheetsRoot, record.sheets, proof.index, *leaf, proof.path);
+}
+
+namespace {
+
+/// The key that a record names as its issuer's; empty when it names none.
+std::optional<keys::VerifyKey> issuerOf(const Json& record)
+{
+    const auto issuer = record.is_object() ? record.find("issuer") : record.end();
+    const bool named = record.is_object() && issuer != record.end() && issuer->is_string();
+    return named ? keyOfDid(issuer->get<std::string>()) : std::nullopt;
+}
+
+} // namespace
+
+base::Result<Json> proofOfOne(const Json& proofs, std::string_view digits)
+{
+    constexpr std::size_t leastDigits = 4;
+    const base::Result<SheetProofs> read = readSheetProofs(proofs);
+    if (!read) {
+        return read.error();
+    }
+    std::vector<SheetProof> chosen;
+    for (const SheetProof& proof : read.value().proofs) {
+        if (keys::hex(proof.sheet.sheet.view()).starts_with(digits)) {
+            chosen.push_back(proof);
+        }
+    }
+    if (chosen.size() != 1 || digits.size() < leastDigits) {
+        return base::Error{chosen.empty() ? base::ErrorCode::NotFound : base::ErrorCode::BadValue,
+                           "Name one sheet by the first digits of its id, at least 4; \"peelpack check\" lists them."};
+    }
+    const Json& recordDocument = read.value().recordDocument;
+    const std::optional<keys::VerifyKey> issuer = issuerOf(recordDocument);
+    const auto record = issuer ? verifyRecord(recordDocument, *issuer) : base::Result<CompletionRecord>(base::Error{});
+    if (!record || !isProven(record.value(), chosen.front())) {
+        return base::Error{base::ErrorCode::BadInput, "It was changed; this sheet cannot be proved with it."};
+    }
+    return proofsDocument(recordDocument, chosen);
 }
 
 } // namespace peelpack::evidence

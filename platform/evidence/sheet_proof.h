@@ -6,6 +6,7 @@
 #include <array>
 #include <span>
 #include <string>
+#include <string_view>
 #include <vector>
 
 /// One leaf of a completion record's tree is one sheet with a counted case. What a leaf says, its salt and its path
@@ -77,5 +78,10 @@ struct SheetProofs {
 base::Result<SheetProofs> readSheetProofs(const Json& document);
 /// Whether the sheet is among those of the record, and counts under targets that the record names.
 [[nodiscard]] bool isProven(const CompletionRecord& record, const SheetProof& proof);
+
+/// The proof of one sheet out of a file of proofs, with the record and no other sheet. `digits`: the first of the
+/// sheet's id, at least 4. NotFound, BadValue: they name no sheet, or several. BadInput: no file of proofs, or one that
+/// was changed.
+base::Result<Json> proofOfOne(const Json& proofs, std::string_view digits);
 
 } // namespace peelpack::evidence

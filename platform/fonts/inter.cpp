@@ -3,6 +3,7 @@
 #include <QFont>
 #include <QFontDatabase>
 #include <QGuiApplication>
+#include <QThread>
 
 void initFonts()
 {
@@ -21,7 +22,9 @@ void useInter()
         return true;
     }();
     static_cast<void>(once);
-    QGuiApplication::setFont(QFont(QStringLiteral("Inter")));
+    if (QThread::currentThread() == QCoreApplication::instance()->thread()) {
+        QGuiApplication::setFont(QFont(QStringLiteral("Inter")));
+    }
 }
 
 } // namespace peelpack::fonts

@@ -2,6 +2,7 @@
 
 #include "core/tally/why_not_counted.h"
 #include "platform/english/english.h"
+#include "platform/print/completions.h"
 #include "platform/print/text.h"
 
 #include <algorithm>
@@ -49,6 +50,9 @@ public:
         m_document.add(Style::Title, QStringLiteral("Case log: %1").arg(text(m_student.name)));
         m_document.add(Style::Quiet, text(m_counted.set.title +
                                           ". Required: " + std::to_string(m_counted.set.required()) + " cases."));
+        if (m_student.decision) {
+            m_document.add(Style::Body, decisionText(*m_student.decision));
+        }
         writeTargets();
         writeSpecialties();
         writeNotCounted();

@@ -3,6 +3,7 @@
 #include "core/base/text.h"
 #include "core/questions/shared_operations.h"
 #include "platform/english/english.h"
+#include "platform/print/completions.h"
 #include "platform/print/text.h"
 
 #include <algorithm>
@@ -172,6 +173,7 @@ Document classBoard(const CountedClass& counted)
     document.add(Style::Title, document.title);
     document.add(Style::Quiet, text(counted.set.title) + QStringLiteral(". Counted as initialed."));
     document.blocks.emplace_back(boardTable(counted));
+    addDecisions(document, counted);
     for (const CountedStudent& student : counted.students) {
         document.add(Style::Subheading, text(student.name));
         for (std::size_t i = 0; i < counted.set.targets.size(); ++i) {
@@ -195,6 +197,7 @@ Document programReport(const CountedClass& counted, const ProgramFacts& facts)
                                     base::counted(counted.students.size(), "student", "students") + "."));
     document.add(Style::Heading, QStringLiteral("Cases by student and target, as initialed"));
     document.blocks.emplace_back(boardTable(counted));
+    addDecisions(document, counted);
 
     std::map<std::string, Usage> sites;
     std::map<std::string, Usage> preceptors;

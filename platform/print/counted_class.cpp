@@ -19,25 +19,36 @@ std::uint32_t CountedStudent::placed(tally::Level level) const
                            [](std::uint32_t sum, const tally::TargetCount& target) { return sum + target.placed; });
 }
 
-base::Result<std::unique_ptr<CountedClass>> countClass(const session::Session& session,
-                                                       const std::vector<keys::Id>& students,
-                                                       const catalogue::Catalogue& catalogue)
+base::Result<ClassToCount> classToCount(const session::Session& session, std::vector<record::StudentRecord> records,
+                                        const catalogue::Catalogue& catalogue)
 {
-    base::Result<requirement::RequirementSet> set = session::setInForce(session);
-    if (!set) {
-        return set.error();
+    base::Result<session::CountingRules> rules = session::countingRules(session, catalogue);
+    if (!rules) {
+        return rules.error();
     }
-    std::vector<record::StudentRecord> records = session.recordsOf(students);
-    base::Result<session::CaseBook> cases = session::caseBook(session, catalogue, records);
+    ClassToCount input{std::move(rules).value(), std::move(records), {}};
+    for (const record::StudentRecord& student : input.records) {
+        std::vector<session::CompletionDecision> decisions =
+            session::decisionsAbout(session, session::idOf(student.student));
+        input.decisions.push_back(decisions.empty() ? std::nullopt : std::optional(std::move(decisions.back())));
+    }
+    return input;
+}
+
+base::Result<std::unique_ptr<CountedClass>> countClass(ClassToCount&& input, const catalogue::Catalogue& catalogue)
+{
+    base::Result<session::CaseBook> cases = session::caseBook(input.rules.rows, catalogue, input.records);
     if (!cases) {
         return cases.error();
     }
-    auto counted = std::make_unique<CountedClass>(CountedClass{std::move(set).value(), std::move(cases).value(), {}});
-    for (std::size_t i = 0; i < records.size(); ++i) {
+    auto counted =
+        std::make_unique<CountedClass>(CountedClass{std::move(input.rules.set), std::move(cases).value(), {}});
+    for (std::size_t i = 0; i < input.records.size(); ++i) {
         CountedStudent student;
         student.name = counted->cases.names[i];
-        student.names = record::shortNames(records[i]);
-        student.record = std::move(records[i]);
+        student.names = record::shortNames(input.records[i]);
+        student.record = std::move(input.records[i]);
+        student.decision = std::move(input.decisions[i]);
         counted->students.push_back(std::move(student));
     }
     for (const tally::Level level : {tally::Level::Recorded, tally::Level::Attested, tally::Level::Initialed}) {
@@ -48,6 +59,17 @@ base::Result<std::unique_ptr<CountedClass>> countClass(const session::Session& s
         }
     }
     return counted;
+}
+
+base::Result<std::unique_ptr<CountedClass>> countClass(const session::Session& session,
+                                                       const std::vector<keys::Id>& students,
+                                                       const catalogue::Catalogue& catalogue)
+{
+    base::Result<ClassToCount> input = classToCount(session, session.recordsOf(students), catalogue);
+    if (!input) {
+        return input.error();
+    }
+    return countClass(std::move(input).value(), catalogue);
 }
 
 } // namespace peelpack::print

@@ -3,6 +3,8 @@
 #include "core/catalogue/catalogue.h"
 #include "core/tally/tally.h"
 #include "platform/session/case_book.h"
+#include "platform/session/completion.h"
+#include "platform/session/counting_rules.h"
 
 #include <array>
 #include <vector>
@@ -17,6 +19,7 @@ struct CountedStudent {
     std::string name;                                    ///< never empty
     std::array<tally::StudentTally, levelCount> tallies; ///< by tally::Level
     record::ShortNames names;
+    std::optional<session::CompletionDecision> decision; ///< of the director, in force
 
     [[nodiscard]] const tally::StudentTally& at(tally::Level level) const
     {
@@ -34,7 +37,17 @@ struct CountedClass {
     std::vector<CountedStudent> students; ///< in the order asked for
 };
 
-/// Counts. The catalogue must outlive it; BadValue, NotFound: the set in force is not at hand.
+/// What is to be counted, as values: the journal is not needed any more, and another thread may count.
+struct ClassToCount {
+    session::CountingRules rules;
+    std::vector<record::StudentRecord> records;
+    std::vector<std::optional<session::CompletionDecision>> decisions; ///< by student
+};
+/// BadValue, NotFound: the set in force is not at hand. The catalogue must outlive it.
+base::Result<ClassToCount> classToCount(const session::Session& session, std::vector<record::StudentRecord> records,
+                                        const catalogue::Catalogue& catalogue);
+base::Result<std::unique_ptr<CountedClass>> countClass(ClassToCount&& input, const catalogue::Catalogue& catalogue);
+/// Both at once.
 base::Result<std::unique_ptr<CountedClass>> countClass(const session::Session& session,
                                                        const std::vector<keys::Id>& students,
                                                        const catalogue::Catalogue& catalogue);

@@ -3,9 +3,15 @@
 #include "platform/evidence/completion_record.h"
 #include "platform/print/counted_class.h"
 #include "platform/print/document.h"
+#include "platform/print/pdf.h"
 
 /// The papers of a program.
 namespace peelpack::print {
+
+/// Enough digits of a program's id to tell programs apart on paper.
+std::string shortProgram(const keys::VerifyKey& program);
+/// What a journal's papers say on every page: term and program, and the day of now.
+PageFrame frameFor(const session::Session& session, PageSize size);
 
 /// Each student's cases by specialty, as they are logged, with what does not count and why; a student begins a page.
 Document caseLog(const CountedClass& counted);
@@ -24,6 +30,8 @@ struct ProgramFacts {
     std::size_t revokedDevices = 0;
     std::size_t activePreceptors = 0; ///< with a card or phone in force
 };
+/// Worked out from a journal.
+ProgramFacts factsOf(const session::Session& session);
 /// Cases by student and target, sites, preceptors, and what was changed after it was signed, counted.
 Document programReport(const CountedClass& counted, const ProgramFacts& facts);
 

@@ -1,7 +1,9 @@
 #include "platform/session/acts.h"
 
+#include "core/base/text.h"
+#include "core/questions/sheet_questions.h"
 #include "core/role/classifier.h"
-#include "platform/session/program_rules.h"
+#include "platform/session/counting_rules.h"
 #include "sync/merge/actions.h"
 #include "sync/merge/student_events.h"
 
@@ -27,7 +29,7 @@ base::Result<journal::Act> checkedAct(const Session& session, const SheetPlace& 
     if (!session.isStaff()) {
         return bad("Only an instructor or the director can do this.");
     }
-    if (needsReason && reason.empty()) {
+    if (needsReason && base::trimmed(reason).empty()) {
         return bad("This needs a reason; it stays beside the sheet for good.");
     }
     if (place.record.standing == record::SheetStanding::Void) {
@@ -52,16 +54,28 @@ base::Result<journal::Position> write(Session& session, const base::Result<Writi
                 : base::Result<journal::Position>(made.error());
 }
 
-/// Whether the sheet would have a higher role with the mark that is asked for.
-bool raisesRole(const Session& session, const record::Content& content, const record::ReviewAsked& asked)
+role::Outcome outcomeOf(const Session& session, const record::Content& content)
 {
-    const base::Result<requirement::RequirementSet> set = setInForce(session);
-    const role::RoleRules rules = set ? role::RoleRules{set.value().notApplicable} : role::RoleRules{};
-    const auto outcome = [&](const sheet::Marks& marks) { return role::classify(marks, content.head.canceled, rules); };
-    sheet::Marks after = content.marks.marks;
-    after.set(asked.skill, asked.wanted);
-    return outcome(after) < outcome(content.marks.marks); // first scrub is the first of them
+    return role::classify(content.marks.marks, content.head.canceled, roleRulesInForce(session));
 }
+
+/// The sheet with the mark that is asked for.
+record::Content asAsked(record::Content content, const record::ReviewAsked& asked)
+{
+    content.marks.set(asked.skill, asked.wanted);
+    return content;
+}
+
+/// A first scrub beside another student's on one operation.
+bool isSecondFirstScrub(const Session& session, const SheetPlace& place, const record::Content& content,
+                        const SharedSheets& shared)
+{
+    return outcomeOf(session, content) == role::Outcome::First &&
+           shared.hasFirstScrubBeside({idOf(place.student), idOf(place.sheet)});
+}
+
+constexpr const char* twoFirstScrubs =
+    "Another student has a first scrub on this operation. Say why both count; it stays beside the sheet for good.";
 
 } // namespace
 
@@ -89,10 +103,18 @@ base::Result<journal::Act> actOn(const Session& session, const SheetPlace& place
     return act;
 }
 
-base::Result<Writing> initialing(const Session& session, const SheetPlace& place, bool confirmed, std::string reason)
+base::Result<Writing> initialing(const Session& session, const SheetPlace& place, bool confirmed, std::string reason,
+                                 const SharedSheets& shared)
 {
     if (place.record.standing == record::SheetStanding::Withdrawn) {
         return bad("The student took the sheet back; void it, or ask them to open another.");
+    }
+    if (questions::attestedOnlyBy(place.record, idOf(session.person()))) {
+        return bad("You signed this sheet yourself. Nobody initials alone what they signed: another instructor "
+                   "initials it.");
+    }
+    if (base::trimmed(reason).empty() && isSecondFirstScrub(session, place, place.record.content, shared)) {
+        return bad(twoFirstScrubs);
     }
     return writing(place, checkedAct(session, place, std::move(reason), false), journal::Initial{{}, confirmed});
 }
@@ -124,7 +146,8 @@ base::Result<Writing> amending(const Session& session, const SheetPlace& place, 
 }
 
 base::Result<Writing> acceptingReview(const Session& session, const SheetPlace& place,
-                                      const std::optional<sheet::Skill>& skill, std::string reason)
+                                      const std::optional<sheet::Skill>& skill, std::string reason,
+                                      const SharedSheets& shared)
 {
     const auto& reviews = place.record.reviews;
     const auto pending = std::find_if(reviews.rbegin(), reviews.rend(), [&](const record::Review& review) {
@@ -133,15 +156,21 @@ base::Result<Writing> acceptingReview(const Session& session, const SheetPlace& 
     if (pending == reviews.rend()) {
         return bad("Nobody has asked for a review of that mark, or it was answered already.");
     }
+    const record::Content after = asAsked(place.record.content, pending->asked);
+    const bool raises = // first scrub is the first of the outcomes
+        outcomeOf(session, after) < outcomeOf(session, place.record.content);
+    if (base::trimmed(reason).empty() && isSecondFirstScrub(session, place, after, shared)) {
+        return bad(twoFirstScrubs);
+    }
     return writing(
-        place, checkedAct(session, place, std::move(reason), raisesRole(session, place.record.content, pending->asked)),
+        place, checkedAct(session, place, std::move(reason), raises),
         journal::ReviewAccepted{{}, hashOf(pending->request), {pending->asked.skill, pending->asked.wanted, {}}});
 }
 
 base::Result<journal::Position> initialSheet(Session& session, const SheetPlace& place, bool confirmed,
-                                             std::string reason)
+                                             std::string reason, const SharedSheets& shared)
 {
-    return write(session, initialing(session, place, confirmed, std::move(reason)));
+    return write(session, initialing(session, place, confirmed, std::move(reason), shared));
 }
 
 base::Result<journal::Position> returnSheet(Session& session, const SheetPlace& place, std::string reason)
@@ -167,9 +196,10 @@ base::Result<journal::Position> amendSheet(Session& session, const SheetPlace& p
 }
 
 base::Result<journal::Position> acceptReview(Session& session, const SheetPlace& place,
-                                             const std::optional<sheet::Skill>& skill, std::string reason)
+                                             const std::optional<sheet::Skill>& skill, std::string reason,
+                                             const SharedSheets& shared)
 {
-    return write(session, acceptingReview(session, place, skill, std::move(reason)));
+    return write(session, acceptingReview(session, place, skill, std::move(reason), shared));
 }
 
 } // namespace peelpack::session

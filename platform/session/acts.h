@@ -1,5 +1,6 @@
 #pragma once
 
+#include "platform/session/shared_sheets.h"
 #include "platform/session/sheets.h"
 
 namespace peelpack::session {
@@ -11,7 +12,11 @@ base::Result<journal::Act> actOn(const Session& session, const SheetPlace& place
 /// One action to be written, alone or with others in one transaction; it is written as it is, so nothing may have come
 /// about the sheet in between. BadValue: this person may not, the reason is missing where one is needed, the sheet is
 /// void.
-base::Result<Writing> initialing(const Session& session, const SheetPlace& place, bool confirmed, std::string reason);
+///
+/// Nobody initials alone what only they attested. Where another student has a first scrub on the same operation,
+/// initialing a first scrub needs a reason.
+base::Result<Writing> initialing(const Session& session, const SheetPlace& place, bool confirmed, std::string reason,
+                                 const SharedSheets& shared);
 base::Result<Writing> returning(const Session& session, const SheetPlace& place, std::string reason);
 base::Result<Writing> voiding(const Session& session, const SheetPlace& place, std::string reason);
 base::Result<Writing> refiling(const Session& session, const SheetPlace& place, std::vector<journal::Choice> choices,
@@ -24,14 +29,16 @@ struct SheetChange {
 };
 base::Result<Writing> amending(const Session& session, const SheetPlace& place, const SheetChange& change,
                                std::string reason);
-/// Accepts the student's newest pending request for a mark of the sheet; where it raises the role, with a reason. A
-/// request is declined by initialing or returning the sheet with a reason.
+/// Accepts the student's newest pending request for a mark of the sheet; with a reason where it raises the role, or
+/// where the sheet is first scrub then and another student's of the same operation is as well. A request is declined by
+/// initialing or returning the sheet with a reason.
 base::Result<Writing> acceptingReview(const Session& session, const SheetPlace& place,
-                                      const std::optional<sheet::Skill>& skill, std::string reason);
+                                      const std::optional<sheet::Skill>& skill, std::string reason,
+                                      const SharedSheets& shared);
 
 /// Writes one action at once.
 base::Result<journal::Position> initialSheet(Session& session, const SheetPlace& place, bool confirmed,
-                                             std::string reason);
+                                             std::string reason, const SharedSheets& shared);
 base::Result<journal::Position> returnSheet(Session& session, const SheetPlace& place, std::string reason);
 base::Result<journal::Position> voidSheet(Session& session, const SheetPlace& place, std::string reason);
 base::Result<journal::Position> refileSheet(Session& session, const SheetPlace& place,
@@ -39,6 +46,7 @@ base::Result<journal::Position> refileSheet(Session& session, const SheetPlace& 
 base::Result<journal::Position> amendSheet(Session& session, const SheetPlace& place, const SheetChange& change,
                                            std::string reason);
 base::Result<journal::Position> acceptReview(Session& session, const SheetPlace& place,
-                                             const std::optional<sheet::Skill>& skill, std::string reason);
+                                             const std::optional<sheet::Skill>& skill, std::string reason,
+                                             const SharedSheets& shared);
 
 } // namespace peelpack::session

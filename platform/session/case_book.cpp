@@ -1,4 +1,4 @@
-#include "platform/session/case_book.h"
+#include "platform/session/counting_rules.h"
 
 #include "core/sheet/row_writer.h"
 #include "platform/files/text_file.h"
@@ -45,7 +45,12 @@ void eachCaseRow(const Session& session, const catalogue::Catalogue& catalogue,
                  std::span<const record::StudentRecord> students,
                  const std::function<void(const sheet::CaseRow&)>& onRow)
 {
-    const record::RowRules rules = rowRules(session, catalogue);
+    eachCaseRow(rowRules(session, catalogue), students, onRow);
+}
+
+void eachCaseRow(const record::RowRules& rules, std::span<const record::StudentRecord> students,
+                 const std::function<void(const sheet::CaseRow&)>& onRow)
+{
     const std::vector<std::string> names = namesInBook(students);
     for (std::size_t i = 0; i < students.size(); ++i) {
         const record::ShortNames shortNames = record::shortNames(students[i]);
@@ -57,13 +62,44 @@ void eachCaseRow(const Session& session, const catalogue::Catalogue& catalogue,
     }
 }
 
+RowsFile caseRowsFile(const record::RowRules& rules, std::span<const record::StudentRecord> students)
+{
+    RowsFile file{sheet::headerLine(), 0};
+    eachCaseRow(rules, students, [&](const sheet::CaseRow& row) {
+        file.text += sheet::rowLine(row);
+        ++file.rows;
+    });
+    return file;
+}
+
+role::RoleRules roleRulesInForce(const Session& session)
+{
+    const base::Result<requirement::RequirementSet> set = setInForce(session);
+    return set ? role::RoleRules{set.value().notApplicable} : role::RoleRules{};
+}
+
+base::Result<CountingRules> countingRules(const Session& session, const catalogue::Catalogue& catalogue)
+{
+    base::Result<requirement::RequirementSet> set = setInForce(session);
+    if (!set) {
+        return set.error();
+    }
+    return CountingRules{std::move(set).value(), rowRules(session, catalogue)};
+}
+
 base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalogue& catalogue,
+                                std::span<const record::StudentRecord> students)
+{
+    return caseBook(rowRules(session, catalogue), catalogue, students);
+}
+
+base::Result<CaseBook> caseBook(const record::RowRules& rules, const catalogue::Catalogue& catalogue,
                                 std::span<const record::StudentRecord> students)
 {
     std::vector<std::string> notLogged;
     sheet::SheetReader reader(catalogue, files::normalized);
     reader.feed(sheet::headerLine());
-    eachCaseRow(session, catalogue, students, [&](const sheet::CaseRow& row) {
+    eachCaseRow(rules, students, [&](const sheet::CaseRow& row) {
         if (row.categories.empty()) {
             notLogged.push_back(row.sheet);
         } else {

@@ -1,15 +1,18 @@
 #include "platform/session/completion.h"
 
+#include "core/base/text.h"
 #include "core/tally/tally.h"
 #include "platform/files/requirement_json.h"
 #include "platform/files/resources.h"
 #include "platform/session/case_book.h"
 #include "platform/session/program_rules.h"
+#include "sync/keys/code.h"
 #include "sync/keys/hash.h"
 #include "sync/merge/record_content.h"
 
 #include <algorithm>
 #include <map>
+#include <tuple>
 
 namespace peelpack::session {
 namespace {
@@ -141,17 +144,6 @@ std::string noteOf(const keys::Id& student)
     return "record of " + keys::hex(student.view());
 }
 
-/// The record that this vault made last of the student.
-std::optional<evidence::Superseded> lastRecord(const Session& session, const keys::Id& student)
-{
-    const std::optional<keys::Bytes> note = session.note(noteOf(student));
-    if (!note || note->size() <= evidence::Digest::size) {
-        return std::nullopt;
-    }
-    const auto digest = evidence::Digest::from(keys::ByteView(*note).first(evidence::Digest::size));
-    return evidence::Superseded{{note->begin() + evidence::Digest::size, note->end()}, digest.value()};
-}
-
 base::Result<bool> keepLastRecord(Session& session, const keys::Id& student, const std::string& id,
                                   const evidence::Json& document)
 {
@@ -197,11 +189,83 @@ base::Result<CompletionState> completionState(const Session& session, const cata
     return state;
 }
 
+std::vector<CompletionDecision> decisionsAbout(const Session& session, const keys::Id& student)
+{
+    std::vector<std::pair<std::uint32_t, CompletionDecision>> found; // with the epoch of the director's certificate
+    const auto wanted = journal::ofKind({journal::Kind::Complete, journal::Kind::CompleteByException});
+    for (const auto& [id, feed] : session.ledger().feeds()) {
+        const trust::Holder* writer = session.authority().holder(id.device);
+        if (id.stream != student || writer == nullptr) {
+            continue;
+        }
+        journal::eachEntry(feed, wanted, [&](journal::Decoded&& entry) {
+            if (session.authority().judge(entry).standing != trust::Judgment::Standing::Counts) {
+                return;
+            }
+            CompletionDecision decision{entry.position, entry.context.time, writer->name, {}, {}, {}, 0, 0, {}};
+            if (const auto* plain = std::get_if<journal::Complete>(&entry.payload)) {
+                decision.requirementSet = plain->requirementSet;
+                decision.setDigest = plain->setDigest;
+                decision.head = plain->studentHead;
+            } else if (const auto* less = std::get_if<journal::CompleteByException>(&entry.payload)) {
+                decision.requirementSet = less->requirementSet;
+                decision.setDigest = less->setDigest;
+                decision.head = less->studentHead;
+                decision.required = less->required;
+                decision.counted = less->counted;
+                decision.exception = less->reason;
+            }
+            found.emplace_back(writer->epoch, std::move(decision));
+        });
+    }
+    std::sort(found.begin(), found.end(), [](const auto& a, const auto& b) {
+        return std::tie(a.first, a.second.entry.feed, a.second.entry.seq) <
+               std::tie(b.first, b.second.entry.feed, b.second.entry.seq);
+    });
+    std::vector<CompletionDecision> decisions;
+    for (auto& [epoch, decision] : found) {
+        decisions.push_back(std::move(decision));
+    }
+    return decisions;
+}
+
+bool isAbout(const CompletionDecision& decision, const CompletionState& state)
+{
+    return decision.requirementSet == state.policy.requirementSet && decision.setDigest == state.policy.setDigest &&
+           decision.head == state.head && decision.exception.empty() == state.complete();
+}
+
+base::Result<keys::SigningKey> programKeyFromCode(const keys::VerifyKey& program, std::string_view typed)
+{
+    const base::Result<keys::Secret> code = keys::codeFromText(keys::CodeSort::Program, typed);
+    if (!code) {
+        return code.error();
+    }
+    base::Result<keys::SigningKey> key = keys::programKey(code.value().view());
+    if (key && key.value().verifyKey() != program) {
+        return base::Error{base::ErrorCode::BadInput, "That is not the code of this program."};
+    }
+    return key;
+}
+
+std::optional<evidence::Superseded> lastRecordOf(const Session& session, const keys::Id& student)
+{
+    const std::optional<keys::Bytes> note = session.note(noteOf(student));
+    if (!note || note->size() <= evidence::Digest::size) {
+        return std::nullopt;
+    }
+    const auto digest = evidence::Digest::from(keys::ByteView(*note).first(evidence::Digest::size));
+    return evidence::Superseded{{note->begin() + evidence::Digest::size, note->end()}, digest.value()};
+}
+
 base::Result<journal::Position> decideCompletion(Session& session, const CompletionState& state,
                                                  const std::string& exception)
 {
     if (session.role() != journal::Role::Director) {
         return outside("Only the director decides who has met the requirements.");
+    }
+    if (!exception.empty() && base::trimmed(exception).empty()) {
+        return outside("An exception needs its reason; it stands in the journal and in the record for good.");
     }
     if (state.complete() != exception.empty()) {
         return outside(state.complete() ? "Nothing is short: leave the exception out."
@@ -236,7 +300,7 @@ base::Result<MadeRecord> makeRecord(Session& session, const keys::SigningKey& pr
     if (programKey.verifyKey() != session.program()) {
         return outside("That is not the code of this program.");
     }
-    const std::optional<evidence::Superseded> last = lastRecord(session, student.id);
+    const std::optional<evidence::Superseded> last = lastRecordOf(session, student.id);
     if (given && last && *given != *last) {
         return outside(
             "A later record of this student was made with this vault; it is superseded without being named.");

@@ -6,6 +6,7 @@
 
 #include <optional>
 #include <string>
+#include <string_view>
 #include <vector>
 
 namespace peelpack::session {
@@ -32,6 +33,29 @@ base::Result<CompletionState> completionState(const Session& session, const cata
 /// nothing is short and there is one.
 base::Result<journal::Position> decideCompletion(Session& session, const CompletionState& state,
                                                  const std::string& exception);
+
+/// A director's decision about a student that counts.
+struct CompletionDecision {
+    journal::Position entry;
+    journal::Time time; ///< as it claims
+    std::string by;
+    std::string requirementSet;
+    keys::Hash setDigest;
+    journal::Position head;     ///< of the student's feed, which the director saw
+    std::uint32_t required = 0; ///< of an exception
+    std::uint32_t counted = 0;  ///< of an exception
+    std::string exception;      ///< why it is complete although cases are short; empty: nothing was short
+};
+/// The last one is in force; those before it are superseded.
+std::vector<CompletionDecision> decisionsAbout(const Session& session, const keys::Id& student);
+/// Whether a decision is about just this set and these sheets, so that a record can be made of it.
+[[nodiscard]] bool isAbout(const CompletionDecision& decision, const CompletionState& state);
+
+/// The program key that a typed program code re-creates. BadInput: a slip of typing, or another program's.
+base::Result<keys::SigningKey> programKeyFromCode(const keys::VerifyKey& program, std::string_view typed);
+
+/// The record that this vault made last of the student.
+std::optional<evidence::Superseded> lastRecordOf(const Session& session, const keys::Id& student);
 
 /// A completion record and the proofs of all its sheets, as documents.
 struct MadeRecord {

@@ -2,6 +2,16 @@
 <!DOCTYPE TS>
 <TS version="2.1" language="en_US" sourcelanguage="en_US">
 <context>
+    <name>AsidePage</name>
+    <message numerus="yes">
+        <source>%n more</source>
+        <translation>
+            <numerusform>%n more</numerusform>
+            <numerusform>%n more</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>BoardCard</name>
     <message numerus="yes">
         <source>%n wait(s)</source>
@@ -100,6 +110,16 @@
     </message>
 </context>
 <context>
+    <name>SplitWords</name>
+    <message numerus="yes">
+        <source>%n item(s) in this version.</source>
+        <translation>
+            <numerusform>%n item in this version.</numerusform>
+            <numerusform>%n items in this version.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>TallyPage</name>
     <message numerus="yes">
         <source>%1 and %n more</source>
@@ -116,6 +136,43 @@
         <translation>
             <numerusform>Initial the plain sheet that you looked at</numerusform>
             <numerusform>Initial the %n plain sheets that you looked at</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::evidence_pages::Completion</name>
+    <message numerus="yes">
+        <source>%n case(s) are short.</source>
+        <translation>
+            <numerusform>%n case is short.</numerusform>
+            <numerusform>%n cases are short.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::evidence_pages::Confirming</name>
+    <message numerus="yes">
+        <source>%n sheet(s)</source>
+        <translation>
+            <numerusform>%n sheet</numerusform>
+            <numerusform>%n sheets</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::evidence_pages::Papers</name>
+    <message numerus="yes">
+        <source>%n row(s). Not de-identified: keep it as an education record.</source>
+        <translation>
+            <numerusform>%n row. Not de-identified: keep it as an education record.</numerusform>
+            <numerusform>%n rows. Not de-identified: keep it as an education record.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s). Keep it as an education record.</source>
+        <translation>
+            <numerusform>%n page. Keep it as an education record.</numerusform>
+            <numerusform>%n pages. Keep it as an education record.</numerusform>
         </translation>
     </message>
 </context>
@@ -226,13 +283,6 @@
         <translation>
             <numerusform>%n receipt signed.</numerusform>
             <numerusform>%n receipts signed.</numerusform>
-        </translation>
-    </message>
-    <message numerus="yes">
-        <source>%n item(s) in this version.</source>
-        <translation>
-            <numerusform>%n item in this version.</numerusform>
-            <numerusform>%n items in this version.</numerusform>
         </translation>
     </message>
     <message numerus="yes">

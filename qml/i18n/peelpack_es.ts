@@ -139,6 +139,44 @@
     </message>
 </context>
 <context>
+    <name>AsidePage</name>
+    <message>
+        <source>What does not count yet</source>
+        <translation>Lo que todavía no cuenta</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>All of this is kept and seen by everybody. Look into it with the student, and admit what is right, each with a reason.</source>
+        <translation>Todo esto se guarda y lo ven todos. Revíselo con el estudiante y admita lo que sea correcto, cada cosa con un motivo.</translation>
+    </message>
+    <message>
+        <source>Everything that came in counts, or was refused. There is nothing to admit.</source>
+        <translation>Todo lo que llegó cuenta o se rechazó. No hay nada que admitir.</translation>
+    </message>
+    <message>
+        <source>It cannot be admitted: whoever may, makes it again.</source>
+        <translation>No se puede admitir: quien puede hacerlo lo hace de nuevo.</translation>
+    </message>
+    <message>
+        <source>Let it count</source>
+        <translation>Que cuente</translation>
+    </message>
+    <message>
+        <source>Why does it count? The reason stays in the record for good.</source>
+        <translation>¿Por qué cuenta? El motivo queda para siempre en el registro.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n more</source>
+        <translation>
+            <numerusform>%n más</numerusform>
+            <numerusform>%n más</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>BesideTable</name>
     <message>
         <source>Signed sheet</source>
@@ -372,6 +410,14 @@
         <source>%1 is filed under %2; the catalog has it under %3.</source>
         <translation>%1 está en %2; el catálogo lo tiene en %3.</translation>
     </message>
+    <message>
+        <source>Complete under %1, decided by %2, %3.</source>
+        <translation>Cumplido según %1, decidido por %2, %3.</translation>
+    </message>
+    <message>
+        <source>Complete by exception under %1, %4 of %5 cases, decided by %2, %3. Reason: %6</source>
+        <translation>Cumplido por excepción según %1, %4 de %5 casos, decidido por %2, %3. Motivo: %6</translation>
+    </message>
 </context>
 <context>
     <name>CheckedSheetPage</name>
@@ -414,10 +460,6 @@
     <message>
         <source>Signed by</source>
         <translation>Firmado por</translation>
-    </message>
-    <message>
-        <source>What happened</source>
-        <translation>Lo que pasó</translation>
     </message>
 </context>
 <context>
@@ -492,6 +534,120 @@
     <message>
         <source>This answer is damaged: scan it again, or open it as a file.</source>
         <translation>Esta respuesta está dañada: escanéela otra vez o ábrala como archivo.</translation>
+    </message>
+</context>
+<context>
+    <name>CompletionPage</name>
+    <message>
+        <source>Completion</source>
+        <translation>Cumplimiento</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Cases are short. Only an exception with a reason can make it complete, and it is shown as one everywhere.</source>
+        <translation>Faltan casos. Solo una excepción con motivo lo da por cumplido, y se muestra como tal en todas partes.</translation>
+    </message>
+    <message>
+        <source>Why is it complete although cases are short? Journal, record and papers show this reason.</source>
+        <translation>¿Por qué se da por cumplido aunque faltan casos? El diario, la constancia y los papeles muestran este motivo.</translation>
+    </message>
+    <message>
+        <source>Read it back</source>
+        <translation>Leerlo antes de firmar</translation>
+    </message>
+    <message>
+        <source>This is what you sign</source>
+        <translation>Esto es lo que se firma</translation>
+    </message>
+    <message>
+        <source>Sign this</source>
+        <translation>Firmar esto</translation>
+    </message>
+    <message>
+        <source>Cancel</source>
+        <translation>Cancelar</translation>
+    </message>
+    <message>
+        <source>Peelpack counts; the program&apos;s director decides who has met the requirements.</source>
+        <translation>Peelpack cuenta; la dirección del programa decide quién ha cumplido los requisitos.</translation>
+    </message>
+    <message>
+        <source>Mark complete</source>
+        <translation>Dar por cumplido</translation>
+    </message>
+    <message>
+        <source>Complete by exception</source>
+        <translation>Dar por cumplido por excepción</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Guardado como %1.</translation>
+    </message>
+</context>
+<context>
+    <name>ConfirmPage</name>
+    <message>
+        <source>Sheets to confirm</source>
+        <translation>Hojas por confirmar</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Signed sheets that are not confirmed yet, drawn at random. Ask each preceptor whether they scrubbed on these cases and gave these marks.</source>
+        <translation>Hojas firmadas que aún no se confirmaron, sacadas al azar. Pregunte a cada preceptor si se instrumentó en estos casos y dio estas marcas.</translation>
+    </message>
+    <message>
+        <source>How many</source>
+        <translation>Cuántas</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Grupo</translation>
+    </message>
+    <message>
+        <source>Number of an earlier drawing</source>
+        <translation>Número de un sorteo anterior</translation>
+    </message>
+    <message>
+        <source>Empty: draw new ones</source>
+        <translation>Vacío: sacar otras nuevas</translation>
+    </message>
+    <message>
+        <source>Ask %1</source>
+        <translation>Preguntar a %1</translation>
+    </message>
+    <message>
+        <source>It is theirs</source>
+        <translation>Es suya</translation>
+    </message>
+    <message>
+        <source>Says: not mine</source>
+        <translation>Dice: no es mía</translation>
+    </message>
+    <message>
+        <source>See the sheet</source>
+        <translation>Ver la hoja</translation>
+    </message>
+    <message>
+        <source>How did you confirm it? You may leave this empty.</source>
+        <translation>¿Cómo se confirmó? Puede quedar vacío.</translation>
+    </message>
+    <message>
+        <source>Confirmed: initial it</source>
+        <translation>Confirmada: poner iniciales</translation>
+    </message>
+    <message>
+        <source>Preceptors say that these are not theirs</source>
+        <translation>Los preceptores dicen que estas no son suyas</translation>
+    </message>
+    <message>
+        <source>Draw</source>
+        <translation>Sacar hojas</translation>
     </message>
 </context>
 <context>
@@ -600,6 +756,33 @@
     <message>
         <source>This app has no pages for coordinators and contacts of a site. Use the peelpack command with this vault.</source>
         <translation>Esta app no tiene páginas para coordinadores ni contactos de una sede. Use el comando peelpack con esta bóveda.</translation>
+    </message>
+</context>
+<context>
+    <name>EvidenceRows</name>
+    <message>
+        <source>Papers and rows</source>
+        <translation>Papeles y filas</translation>
+    </message>
+    <message>
+        <source>Case log, class board, report for the accreditor, completion record</source>
+        <translation>Registro de casos, tablero del grupo, informe para la acreditación, constancia de cumplimiento</translation>
+    </message>
+    <message>
+        <source>Sheets to confirm</source>
+        <translation>Hojas por confirmar</translation>
+    </message>
+    <message>
+        <source>Drawn at random, to be asked of their preceptors</source>
+        <translation>Sacadas al azar, para preguntar a sus preceptores</translation>
+    </message>
+    <message>
+        <source>What does not count yet</source>
+        <translation>Lo que todavía no cuenta</translation>
+    </message>
+    <message>
+        <source>After a record split, or from a device that was ended</source>
+        <translation>Tras dividirse un registro, o de un dispositivo dado de baja</translation>
     </message>
 </context>
 <context>
@@ -1278,6 +1461,85 @@
     </message>
 </context>
 <context>
+    <name>PapersPage</name>
+    <message>
+        <source>Papers and rows</source>
+        <translation>Papeles y filas</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Stop</source>
+        <translation>Parar</translation>
+    </message>
+    <message>
+        <source>Save it</source>
+        <translation>Guardarlo</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Grupo</translation>
+    </message>
+    <message>
+        <source>Paper</source>
+        <translation>Papel</translation>
+    </message>
+    <message>
+        <source>For the whole class instead</source>
+        <translation>Mejor para todo el grupo</translation>
+    </message>
+    <message>
+        <source>Case log</source>
+        <translation>Registro de casos</translation>
+    </message>
+    <message>
+        <source>Cases by specialty, what does not count and why; a student begins a page</source>
+        <translation>Casos por especialidad, lo que no cuenta y por qué; cada estudiante empieza una página</translation>
+    </message>
+    <message>
+        <source>Class board</source>
+        <translation>Tablero del grupo</translation>
+    </message>
+    <message>
+        <source>Students and targets, as initialed</source>
+        <translation>Estudiantes y metas, según las iniciales</translation>
+    </message>
+    <message>
+        <source>Report for the accreditor</source>
+        <translation>Informe para la acreditación</translation>
+    </message>
+    <message>
+        <source>Cases by student and target, sites, preceptors, what was changed</source>
+        <translation>Casos por estudiante y meta, sedes, preceptores, lo que se cambió</translation>
+    </message>
+    <message>
+        <source>Rows of the case sheets</source>
+        <translation>Filas de las hojas de casos</translation>
+    </message>
+    <message>
+        <source>CSV, for a spreadsheet or for counting again</source>
+        <translation>CSV, para una hoja de cálculo o para volver a contar</translation>
+    </message>
+    <message>
+        <source>Paper of a completion record</source>
+        <translation>Papel de una constancia de cumplimiento</translation>
+    </message>
+    <message>
+        <source>Open the record&apos;s file; it is verified first</source>
+        <translation>Abrir el archivo de la constancia; primero se verifica</translation>
+    </message>
+    <message>
+        <source>Papers are in English. They are not de-identified: a date, a site and a rare procedure can point at one patient.</source>
+        <translation>Los papeles están en inglés. No están anonimizados: una fecha, una sede y un procedimiento raro pueden señalar a un paciente.</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Guardado como %1.</translation>
+    </message>
+</context>
+<context>
     <name>ParcelsPage</name>
     <message>
         <source>Send and take in</source>
@@ -1402,6 +1664,25 @@
     </message>
 </context>
 <context>
+    <name>ProofCard</name>
+    <message>
+        <source>Prove one sheet</source>
+        <translation>Probar una sola hoja</translation>
+    </message>
+    <message>
+        <source>The proof holds the record and that sheet; no other sheet can be read or guessed from it.</source>
+        <translation>La prueba contiene la constancia y esa hoja; de ella no se puede leer ni adivinar ninguna otra.</translation>
+    </message>
+    <message>
+        <source>Show more of %1</source>
+        <translation>Mostrar más de %1</translation>
+    </message>
+    <message>
+        <source>Open a file of proofs</source>
+        <translation>Abrir un archivo de pruebas</translation>
+    </message>
+</context>
+<context>
     <name>ReadBackPage</name>
     <message>
         <source>Before you sign</source>
@@ -1429,6 +1710,33 @@
     <message>
         <source>Cancel</source>
         <translation>Cancelar</translation>
+    </message>
+</context>
+<context>
+    <name>RecordCard</name>
+    <message>
+        <source>The completion record</source>
+        <translation>La constancia de cumplimiento</translation>
+    </message>
+    <message>
+        <source>Signed by the program itself, so that anybody can verify it without this app. It shows no case sheet; each can be proven alone, with the file of proofs that the student keeps.</source>
+        <translation>La firma el programa mismo, para que cualquiera pueda verificarla sin esta app. No muestra ninguna hoja; cada una se puede probar por separado con el archivo de pruebas que guarda el estudiante.</translation>
+    </message>
+    <message>
+        <source>Program code</source>
+        <translation>Código del programa</translation>
+    </message>
+    <message>
+        <source>Make the record</source>
+        <translation>Hacer la constancia</translation>
+    </message>
+    <message>
+        <source>Made: %1. Save it now; it is nowhere else yet.</source>
+        <translation>Hecha: %1. Guárdela ahora; todavía no está en ninguna otra parte.</translation>
+    </message>
+    <message>
+        <source>Save record, proofs and paper</source>
+        <translation>Guardar constancia, pruebas y papel</translation>
     </message>
 </context>
 <context>
@@ -1599,6 +1907,17 @@
     <message>
         <source>Open this</source>
         <translation>Abrir este</translation>
+    </message>
+</context>
+<context>
+    <name>SheetHistory</name>
+    <message>
+        <source>What happened</source>
+        <translation>Lo que pasó</translation>
+    </message>
+    <message>
+        <source>Paper of this sheet</source>
+        <translation>Papel de esta hoja</translation>
     </message>
 </context>
 <context>
@@ -2053,6 +2372,71 @@
     </message>
 </context>
 <context>
+    <name>SplitCard</name>
+    <message>
+        <source>One version: %1</source>
+        <translation>Una versión: %1</translation>
+    </message>
+    <message>
+        <source>The other: %1</source>
+        <translation>La otra: %1</translation>
+    </message>
+    <message>
+        <source>Both are kept. What came after the split is not counted until somebody admits it, one by one, under Me, &quot;What does not count yet&quot;.</source>
+        <translation>Se guardan las dos. Lo que vino después de la división no cuenta hasta que alguien lo admita, uno por uno, en Yo, «Lo que todavía no cuenta».</translation>
+    </message>
+</context>
+<context>
+    <name>SplitWords</name>
+    <message>
+        <source>Not in the files that came in.</source>
+        <translation>No está en los archivos recibidos.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n item(s) in this version.</source>
+        <translation>
+            <numerusform>%n elemento en esta versión.</numerusform>
+            <numerusform>%n elementos en esta versión.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>somebody unknown</source>
+        <translation>alguien desconocido</translation>
+    </message>
+    <message>
+        <source>a case sheet opened</source>
+        <translation>una hoja abierta</translation>
+    </message>
+    <message>
+        <source>a case sheet changed</source>
+        <translation>una hoja cambiada</translation>
+    </message>
+    <message>
+        <source>a preceptor&apos;s signature</source>
+        <translation>la firma de un preceptor</translation>
+    </message>
+    <message>
+        <source>a case sheet taken back</source>
+        <translation>una hoja retirada</translation>
+    </message>
+    <message>
+        <source>a case filed under a specialty</source>
+        <translation>un caso archivado en una especialidad</translation>
+    </message>
+    <message>
+        <source>a mark review asked for</source>
+        <translation>una revisión de marca pedida</translation>
+    </message>
+    <message>
+        <source>something else</source>
+        <translation>otra cosa</translation>
+    </message>
+    <message>
+        <source>The record of %1 split at item %2, often after a restore.</source>
+        <translation>El registro de %1 se dividió en el elemento %2, a menudo tras una restauración.</translation>
+    </message>
+</context>
+<context>
     <name>StaffHome</name>
     <message>
         <source>Check</source>
@@ -2090,16 +2474,16 @@
         <translation>PIN o frase de contraseña, código de la bóveda, cuándo se bloquea</translation>
     </message>
     <message>
-        <source>Setting up a program, adding people and cards, admitting what is aside and declaring completion is done with the peelpack command on this vault.</source>
-        <translation>Crear un programa, agregar personas y tarjetas, admitir lo apartado y declarar el cumplimiento se hace con el comando peelpack sobre esta bóveda.</translation>
-    </message>
-    <message>
         <source>Leave the demo</source>
         <translation>Salir de la demo</translation>
     </message>
     <message>
         <source>Lock now</source>
         <translation>Bloquear ahora</translation>
+    </message>
+    <message>
+        <source>Setting up a program and adding people and cards is done with the peelpack command on this vault.</source>
+        <translation>Crear un programa y agregar personas y tarjetas se hace con el comando peelpack sobre esta bóveda.</translation>
     </message>
 </context>
 <context>
@@ -2115,18 +2499,6 @@
     <message>
         <source>Students send you parcels. Take in the files, or the whole folder in which they are; on a desk you can also drop them here. Taking in the same file twice does no harm.</source>
         <translation>Los estudiantes envían paquetes. Reciba los archivos, o toda la carpeta donde están; en un escritorio también se pueden soltar aquí. Recibir dos veces el mismo archivo no hace daño.</translation>
-    </message>
-    <message>
-        <source>One version: %1</source>
-        <translation>Una versión: %1</translation>
-    </message>
-    <message>
-        <source>The other: %1</source>
-        <translation>La otra: %1</translation>
-    </message>
-    <message>
-        <source>Both are kept. What came after the split is not counted until somebody admits it, with the peelpack command, one by one.</source>
-        <translation>Se guardan las dos. Lo que vino después de la división no cuenta hasta que alguien lo admita, con el comando peelpack, uno por uno.</translation>
     </message>
     <message>
         <source>Back to the students</source>
@@ -2194,6 +2566,22 @@
     <message>
         <source>Nothing of this student has come in yet.</source>
         <translation>Todavía no ha llegado nada de este estudiante.</translation>
+    </message>
+    <message>
+        <source>Completion</source>
+        <translation>Cumplimiento</translation>
+    </message>
+    <message>
+        <source>Whether the requirements are met, and the record of it</source>
+        <translation>Si se cumplen los requisitos, y su constancia</translation>
+    </message>
+    <message>
+        <source>Papers of this student</source>
+        <translation>Papeles de este estudiante</translation>
+    </message>
+    <message>
+        <source>Case log, rows for a spreadsheet</source>
+        <translation>Registro de casos, filas para una hoja de cálculo</translation>
     </message>
 </context>
 <context>
@@ -2788,6 +3176,210 @@
     </message>
 </context>
 <context>
+    <name>peelpack::evidence_pages::Aside</name>
+    <message>
+        <source>It came after the record split.</source>
+        <translation>Vino después de que el registro se dividiera.</translation>
+    </message>
+    <message>
+        <source>It comes from a device that was ended.</source>
+        <translation>Viene de un dispositivo dado de baja.</translation>
+    </message>
+    <message>
+        <source>It was signed with a card or phone that was ended.</source>
+        <translation>Se firmó con una tarjeta o un teléfono dados de baja.</translation>
+    </message>
+    <message>
+        <source>Nobody has vouched for the preceptor&apos;s card or phone.</source>
+        <translation>Nadie ha respondido por la tarjeta o el teléfono del preceptor.</translation>
+    </message>
+    <message>
+        <source>Nobody has admitted this device to the program.</source>
+        <translation>Nadie ha admitido este dispositivo en el programa.</translation>
+    </message>
+    <message>
+        <source>It was made by a newer Peelpack.</source>
+        <translation>Lo hizo un Peelpack más nuevo.</translation>
+    </message>
+    <message>
+        <source>one record</source>
+        <translation>un registro</translation>
+    </message>
+    <message>
+        <source>There is no such entry here.</source>
+        <translation>Aquí no hay tal elemento.</translation>
+    </message>
+    <message>
+        <source>Admitted: it counts from now on.</source>
+        <translation>Admitido: cuenta desde ahora.</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::evidence_pages::Completion</name>
+    <message>
+        <source>%1 of %2 cases count, as initialed.</source>
+        <translation>Cuentan %1 de %2 casos, según las iniciales.</translation>
+    </message>
+    <message>
+        <source>%1: %2 of %3</source>
+        <translation>%1: %2 de %3</translation>
+    </message>
+    <message>
+        <source>Only the director decides who has met the requirements. You are here as an instructor.</source>
+        <translation>Solo la dirección decide quién ha cumplido los requisitos. Usted está aquí como docente.</translation>
+    </message>
+    <message>
+        <source>A record of this student was made before: %1. A new one says that it supersedes it.</source>
+        <translation>Ya se hizo una constancia de este estudiante: %1. Una nueva dice que la reemplaza.</translation>
+    </message>
+    <message>
+        <source>Superseded by a later decision.</source>
+        <translation>Reemplazada por una decisión posterior.</translation>
+    </message>
+    <message>
+        <source>Since then, sheets or rules have changed; it stands as it was decided.</source>
+        <translation>Desde entonces cambiaron hojas o reglas; vale como se decidió.</translation>
+    </message>
+    <message>
+        <source>%1 has met the requirements %2.</source>
+        <translation>%1 ha cumplido los requisitos %2.</translation>
+    </message>
+    <message>
+        <source>%1 is complete by exception under the requirements %2.</source>
+        <translation>%1 queda como cumplido por excepción según los requisitos %2.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n case(s) are short.</source>
+        <translation>
+            <numerusform>Falta %n caso.</numerusform>
+            <numerusform>Faltan %n casos.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Your reason: %1</source>
+        <translation>Su motivo: %1</translation>
+    </message>
+    <message>
+        <source>You sign this as the director. It stays in the journal for good, and goes to the student and the instructors with the next parcels.</source>
+        <translation>Esto se firma como dirección. Queda para siempre en el diario y llega al estudiante y a los docentes con los próximos paquetes.</translation>
+    </message>
+    <message>
+        <source>This looks like %1. No patient identifiers belong here, and what is written stays.</source>
+        <translation>Esto parece %1. Aquí no van datos de pacientes, y lo escrito queda.</translation>
+    </message>
+    <message>
+        <source>Decide first; the record cites the decision.</source>
+        <translation>Primero hay que decidir; la constancia cita la decisión.</translation>
+    </message>
+    <message>
+        <source>This is not a file of proofs. It is saved together with the record, and the student keeps it.</source>
+        <translation>Este no es un archivo de pruebas. Se guarda junto con la constancia y lo conserva el estudiante.</translation>
+    </message>
+    <message>
+        <source>There is no such sheet in the file.</source>
+        <translation>En el archivo no hay tal hoja.</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::evidence_pages::Confirming</name>
+    <message>
+        <source>All students</source>
+        <translation>Todos los estudiantes</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s)</source>
+        <translation>
+            <numerusform>%n hoja</numerusform>
+            <numerusform>%n hojas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The number of an earlier drawing has digits only. Leave it empty to draw new ones.</source>
+        <translation>El número de un sorteo anterior solo lleva cifras. Déjelo vacío para sacar otras nuevas.</translation>
+    </message>
+    <message>
+        <source>No signed sheet is left to confirm.</source>
+        <translation>No queda ninguna hoja firmada por confirmar.</translation>
+    </message>
+    <message>
+        <source>of %1 that are not confirmed yet. Number of this drawing: %2</source>
+        <translation>de %1 que aún no se confirmaron. Número de este sorteo: %2</translation>
+    </message>
+    <message>
+        <source>Decided a moment ago: undo it to change your mind.</source>
+        <translation>Decidida hace un momento: deshágalo para cambiar de idea.</translation>
+    </message>
+    <message>
+        <source>says: not mine</source>
+        <translation>dice: no es mía</translation>
+    </message>
+    <message>
+        <source>confirmed with the preceptor</source>
+        <translation>confirmada con el preceptor</translation>
+    </message>
+    <message>
+        <source>There is no such sheet here.</source>
+        <translation>Aquí no hay tal hoja.</translation>
+    </message>
+    <message>
+        <source>Confirmed with the preceptor, and initialed: %1</source>
+        <translation>Confirmada con el preceptor y con iniciales: %1</translation>
+    </message>
+    <message>
+        <source>Kept that it is not theirs: %1</source>
+        <translation>Guardado que no es suya: %1</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::evidence_pages::Papers</name>
+    <message>
+        <source>All students</source>
+        <translation>Todos los estudiantes</translation>
+    </message>
+    <message>
+        <source>Letter</source>
+        <translation>Carta</translation>
+    </message>
+    <message>
+        <source>A4</source>
+        <translation>A4</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n row(s). Not de-identified: keep it as an education record.</source>
+        <translation>
+            <numerusform>%n fila. No está anonimizada: guárdela como expediente educativo.</numerusform>
+            <numerusform>%n filas. No están anonimizadas: guárdelas como expediente educativo.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>There is no such sheet here.</source>
+        <translation>Aquí no hay tal hoja.</translation>
+    </message>
+    <message>
+        <source>This is no completion record of this program, or it was changed: %1</source>
+        <translation>Esta no es una constancia de este programa, o fue alterada: %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n page(s). Keep it as an education record.</source>
+        <translation>
+            <numerusform>%n página. Guárdela como expediente educativo.</numerusform>
+            <numerusform>%n páginas. Guárdelas como expediente educativo.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Counting</source>
+        <translation>Contando</translation>
+    </message>
+    <message>
+        <source>Page %1 of %2</source>
+        <translation>Página %1 de %2</translation>
+    </message>
+    <message>
+        <source>Stopped; nothing was made.</source>
+        <translation>Se paró; no se hizo nada.</translation>
+    </message>
+</context>
+<context>
     <name>peelpack::instructor::Amending</name>
     <message>
         <source>Write the date as year-month-day: 2026-03-12.</source>
@@ -3128,6 +3720,14 @@
             <numerusform>%n con todos los casos anotados</numerusform>
         </translation>
     </message>
+    <message>
+        <source>complete</source>
+        <translation>cumplido</translation>
+    </message>
+    <message>
+        <source>complete by exception</source>
+        <translation>cumplido por excepción</translation>
+    </message>
 </context>
 <context>
     <name>peelpack::instructor::RulesInForce</name>
@@ -3205,34 +3805,6 @@
 <context>
     <name>peelpack::instructor::StaffParcels</name>
     <message>
-        <source>a case sheet opened</source>
-        <translation>una hoja abierta</translation>
-    </message>
-    <message>
-        <source>a case sheet changed</source>
-        <translation>una hoja cambiada</translation>
-    </message>
-    <message>
-        <source>a case sheet taken back</source>
-        <translation>una hoja retirada</translation>
-    </message>
-    <message>
-        <source>a preceptor&apos;s signature</source>
-        <translation>la firma de un preceptor</translation>
-    </message>
-    <message>
-        <source>a case filed under a specialty</source>
-        <translation>un caso archivado en una especialidad</translation>
-    </message>
-    <message>
-        <source>a mark review asked for</source>
-        <translation>una revisión de marca pedida</translation>
-    </message>
-    <message>
-        <source>something else</source>
-        <translation>otra cosa</translation>
-    </message>
-    <message>
         <source>File %1 of %2</source>
         <translation>Archivo %1 de %2</translation>
     </message>
@@ -3262,21 +3834,6 @@
         </translation>
     </message>
     <message>
-        <source>somebody unknown</source>
-        <translation>alguien desconocido</translation>
-    </message>
-    <message>
-        <source>Not in the files that came in.</source>
-        <translation>No está en los archivos que llegaron.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n item(s) in this version.</source>
-        <translation>
-            <numerusform>%n elemento en esta versión.</numerusform>
-            <numerusform>%n elementos en esta versión.</numerusform>
-        </translation>
-    </message>
-    <message>
         <source>Not used. %1</source>
         <translation>No se usó. %1</translation>
     </message>
@@ -3301,10 +3858,6 @@
     <message>
         <source>Refused, item %1 of %2: %3</source>
         <translation>Rechazado, elemento %1 de %2: %3</translation>
-    </message>
-    <message>
-        <source>The record of %1 split at item %2, often after a restore.</source>
-        <translation>El registro de %1 se dividió en el elemento %2, a menudo tras una restauración.</translation>
     </message>
     <message>
         <source>What came of the record of %1 differs from what was received before.</source>

@@ -9,6 +9,7 @@ FocusScope {
     objectName: "checkPlace"
 
     required property StaffPages staff
+    signal printSheet(string key)
     readonly property bool wide: width >= 900 * (0.4 + 0.6 * Look.textScale)
     readonly property bool looking: staff.sheet.key.length > 0
 
@@ -108,6 +109,7 @@ FocusScope {
             swipes: !place.wide
             backText: place.wide ? "" : qsTr("All that wait")
             onBack: place.staff.list.leave()
+            onPrintSheet: place.printSheet(place.staff.sheet.key)
             onSettled: place.takeKeys()
         }
     }

@@ -17,6 +17,7 @@ PageFrame {
     readonly property CheckedSheet sheet: staff.sheet
     readonly property bool broad: width > 780 * Look.textScale
     readonly property string shown: sheet.key
+    signal printSheet
     signal settled ///< a form closed: keys are for the sheets again
 
     onShownChanged: {
@@ -228,15 +229,9 @@ PageFrame {
             }
         }
     }
-    SectionTitle { text: qsTr("What happened") }
-    Repeater {
-        model: page.sheet.history
-        Words {
-            required property string modelData
-            text: modelData
-            font.pixelSize: Look.secondarySize
-            color: Look.colors.quietInk
-        }
+    SheetHistory {
+        lines: page.sheet.history
+        onPaperWanted: page.printSheet()
     }
 
     actions: [

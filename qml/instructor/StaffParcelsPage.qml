@@ -84,34 +84,7 @@ PageFrame {
     }
     Repeater {
         model: page.parcels.splits
-        CardFrame {
-            id: split
-            required property splitRow row
-            spacing: 6
-            Words {
-                text: split.row.title
-                font.weight: Font.DemiBold
-            }
-            Row {
-                id: versions
-                spacing: Look.gap
-                Words {
-                    width: (versions.width - versions.spacing) / 2
-                    text: qsTr("One version: %1").arg(split.row.one)
-                    font.pixelSize: Look.secondarySize
-                }
-                Words {
-                    width: (versions.width - versions.spacing) / 2
-                    text: qsTr("The other: %1").arg(split.row.other)
-                    font.pixelSize: Look.secondarySize
-                }
-            }
-            Words {
-                text: qsTr("Both are kept. What came after the split is not counted until somebody admits it, with the peelpack command, one by one.")
-                font.pixelSize: Look.secondarySize
-                color: Look.colors.quietInk
-            }
-        }
+        SplitCard {}
     }
     Repeater {
         model: page.parcels.files

@@ -12,12 +12,15 @@ PageFrame {
     readonly property bool broad: width > 900 * Look.textScale
     property int shown: 12 ///< sheets, more on demand
     signal openSheet(string key)
+    signal openCompletion
+    signal openPapers
 
     widest: broad ? 1240 : 640
     kicker: student.ofClass
     title: student.name
     backText: qsTr("Class")
 
+    NoteBox { text: page.student.decision }
     Flow {
         id: levels
         Layout.fillWidth: true
@@ -102,6 +105,20 @@ PageFrame {
                 TrendLine {}
             }
         }
+    }
+    ChoiceRow {
+        objectName: "completionRow"
+        text: qsTr("Completion")
+        detail: qsTr("Whether the requirements are met, and the record of it")
+        opens: true
+        onClicked: page.openCompletion()
+    }
+    ChoiceRow {
+        objectName: "papersOfStudent"
+        text: qsTr("Papers of this student")
+        detail: qsTr("Case log, rows for a spreadsheet")
+        opens: true
+        onClicked: page.openPapers()
     }
     SectionTitle {
         visible: !page.broad && trends.count > 0

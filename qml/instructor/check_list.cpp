@@ -290,8 +290,8 @@ bool CheckList::initialLooked()
             if (m_pending.concerns(key) || !wasSeen(key, sheet) || !m_checks.isPlain(student, sheet)) {
                 continue;
             }
-            base::Result<session::Writing> made =
-                session::initialing(m_desk.session(), {key.student, session::idOf(sheet.id), sheet}, false, {});
+            base::Result<session::Writing> made = session::initialing(
+                m_desk.session(), {key.student, session::idOf(sheet.id), sheet}, false, {}, m_checks.shared());
             if (!made) {
                 m_error = words::why(made.error());
                 Q_EMIT changed();

@@ -1,5 +1,6 @@
 #include "qml/instructor/check_words.h"
 
+#include "platform/session/completion.h"
 #include "qml/words/words.h"
 
 #include <QCoreApplication>
@@ -235,6 +236,22 @@ QStringList differencesOf(const catalogue::Catalogue& catalogue, const record::S
         }
     }
     return found;
+}
+
+QString inWords(const session::CompletionDecision& decision, base::Date today)
+{
+    const QString when = words::moment({decision.time.seconds, decision.time.zone}, today);
+    const QString by = words::fromUtf8(decision.by);
+    const QString set = words::fromUtf8(decision.requirementSet);
+    if (decision.exception.empty()) {
+        return say(QT_TRANSLATE_NOOP("CheckWords", "Complete under %1, decided by %2, %3.")).arg(set, by, when);
+    }
+    return say(QT_TRANSLATE_NOOP("CheckWords",
+                                 "Complete by exception under %1, %4 of %5 cases, decided by %2, %3. Reason: %6"))
+        .arg(set, by, when)
+        .arg(decision.counted)
+        .arg(decision.required)
+        .arg(words::fromUtf8(decision.exception));
 }
 
 } // namespace peelpack::instructor

@@ -7,6 +7,10 @@
 
 #include <QStringList>
 
+namespace peelpack::session {
+struct CompletionDecision;
+}
+
 namespace peelpack::instructor {
 
 /// How what there is to check is said, in the language of the app.
@@ -16,6 +20,8 @@ bool isGrave(questions::SheetQuestionKind kind);
 QString inWords(merge::TimeQuestion::Sort sort);
 /// With the sheets it is about, at most ten of them.
 QString inWords(const questions::SignerQuestion& question, base::Date today);
+/// "Mar 12: complete under cap15, decided by Adela Winther."; by exception it says so first, with its reason.
+QString inWords(const session::CompletionDecision& decision, base::Date today);
 /// "Mar 12 · Dr Okafor · North Campus · Room 4"
 QString headInWords(const record::Head& head, base::Date today);
 /// "signed by L. Brandt, CST" and the like.

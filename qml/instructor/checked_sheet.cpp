@@ -323,7 +323,8 @@ bool CheckedSheet::initial(const QString& reason, bool confirmed)
     if (!m_needsReason.isEmpty() && why.empty()) {
         return refuse(m_needsReason);
     }
-    return decide(session::initialing(m_desk.session(), *at, confirmed, why), tr("Initialed: %1, %2"));
+    return decide(session::initialing(m_desk.session(), *at, confirmed, why, m_checks.shared()),
+                  tr("Initialed: %1, %2"));
 }
 
 bool CheckedSheet::giveBack(const QString& question)
@@ -347,8 +348,9 @@ bool CheckedSheet::acceptReview(int skill, const QString& reason)
     if (!at || why.empty() || skill < 0 || skill >= static_cast<int>(sheet::skillCount)) {
         return false;
     }
-    return decide(session::acceptingReview(m_desk.session(), *at, static_cast<sheet::Skill>(skill), why),
-                  tr("Mark review accepted: %1, %2"));
+    return decide(
+        session::acceptingReview(m_desk.session(), *at, static_cast<sheet::Skill>(skill), why, m_checks.shared()),
+        tr("Mark review accepted: %1, %2"));
 }
 
 bool CheckedSheet::refile(int procedure, const QString& category, const QString& reason)

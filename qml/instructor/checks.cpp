@@ -69,60 +69,54 @@ void Checks::forgetWhatChanged()
         return;
     }
     m_stamp = m_desk.stamp();
-    m_shared.clear();
-    m_sharedRead = false;
+    m_shared.reset();
     m_policy.reset();
 }
 
 void Checks::readShared()
 {
     forgetWhatChanged();
-    if (m_sharedRead || m_desk.foldedCount() < m_desk.students().size()) {
-        return;
-    }
-    m_sharedRead = true;
-    std::vector<questions::OperationPlace> places;
-    for (const Student& student : m_desk.students()) {
-        for (const record::SheetRecord& sheet : student.record.sheets) {
-            const bool gone = sheet.standing == record::SheetStanding::Void ||
-                              sheet.standing == record::SheetStanding::Withdrawn || sheet.content.head.canceled;
-            if (!gone) {
-                places.push_back(questions::placeOf(session::idOf(student.person.id), sheet));
-            }
-        }
-    }
-    const auto keyOf = [](const questions::OperationPlace& place) {
-        return SheetKey{session::idOf(place.student), place.sheet};
-    };
-    for (const questions::SharedOperation& shared : questions::sharedOperations(places)) {
-        for (const questions::OperationPlace* one : shared) {
-            for (const questions::OperationPlace* other : shared) {
-                if (one->student != other->student) {
-                    m_shared[keyOf(*one)].push_back(keyOf(*other));
-                }
-            }
-        }
+    if (!m_shared && m_desk.foldedCount() == m_desk.students().size()) {
+        readEverybody();
     }
 }
 
-const std::vector<SheetKey>& Checks::sharedWith(const SheetKey& key)
+void Checks::readEverybody()
 {
-    static const std::vector<SheetKey> none;
+    std::vector<const record::StudentRecord*> records;
+    for (const Student& student : m_desk.students()) {
+        records.push_back(&m_desk.student(student.person.id)->record);
+    }
+    m_stamp = m_desk.stamp();
+    m_shared.emplace(records, m_desk.roleRules());
+}
+
+const session::SharedSheets& Checks::shared()
+{
+    forgetWhatChanged();
+    if (!m_shared) {
+        readEverybody();
+    }
+    return *m_shared;
+}
+
+std::vector<SheetKey> Checks::sharedWith(const SheetKey& key)
+{
     readShared();
-    const auto found = m_shared.find(key);
-    return found == m_shared.end() ? none : found->second;
+    std::vector<SheetKey> others;
+    if (m_shared) {
+        for (const session::SharedSheets::Key& other : m_shared->with({session::idOf(key.student), key.sheet})) {
+            others.push_back({session::idOf(other.student), other.sheet});
+        }
+    }
+    return others;
 }
 
 bool Checks::isSecondFirstScrub(const SheetKey& key, const record::SheetRecord& sheet)
 {
-    if (outcomeOf(m_desk, sheet.content) != role::Outcome::First) {
-        return false;
-    }
-    const std::vector<SheetKey>& shared = sharedWith(key);
-    return std::any_of(shared.begin(), shared.end(), [&](const SheetKey& other) {
-        const record::SheetRecord* found = m_desk.sheet(other);
-        return found != nullptr && found->isSigned() && outcomeOf(m_desk, found->content) == role::Outcome::First;
-    });
+    readShared();
+    return m_shared && outcomeOf(m_desk, sheet.content) == role::Outcome::First &&
+           m_shared->hasFirstScrubBeside({session::idOf(key.student), key.sheet});
 }
 
 bool Checks::differs(const record::SheetRecord& sheet) const

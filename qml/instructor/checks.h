@@ -1,8 +1,8 @@
 #pragma once
 
-#include "core/questions/shared_operations.h"
 #include "core/questions/sheet_questions.h"
 #include "platform/session/program_rules.h"
+#include "platform/session/shared_sheets.h"
 #include "qml/instructor/staff_desk.h"
 
 namespace peelpack::instructor {
@@ -20,7 +20,9 @@ public:
     /// Its signature counts only once it was confirmed with the preceptor, or never.
     [[nodiscard]] session::Acceptance acceptance(const record::SheetRecord& sheet);
     /// Sheets of other students that seem to be of the same operation. Empty until everybody was read.
-    [[nodiscard]] const std::vector<SheetKey>& sharedWith(const SheetKey& key);
+    [[nodiscard]] std::vector<SheetKey> sharedWith(const SheetKey& key);
+    /// For a decision: what was not read yet is read first.
+    [[nodiscard]] const session::SharedSheets& shared();
     /// Another student has a first scrub on the same operation.
     [[nodiscard]] bool isSecondFirstScrub(const SheetKey& key, const record::SheetRecord& sheet);
     /// The log differs from what was signed, or is filed where the catalogue does not file it, or nowhere.
@@ -31,11 +33,11 @@ public:
 private:
     void forgetWhatChanged();
     void readShared();
+    void readEverybody();
 
     StaffDesk& m_desk;
-    std::uint64_t m_stamp = 0; ///< of the desk, when what follows was worked out
-    std::map<SheetKey, std::vector<SheetKey>> m_shared;
-    bool m_sharedRead = false;
+    std::uint64_t m_stamp = 0;                     ///< of the desk, when what follows was worked out
+    std::optional<session::SharedSheets> m_shared; ///< empty until everybody was read
     std::optional<std::optional<journal::Policy>> m_policy;
 };
 

@@ -1,6 +1,7 @@
 #include "qml/instructor/class_board.h"
 
 #include "core/base/text.h"
+#include "platform/session/completion.h"
 #include "qml/words/words.h"
 
 #include <algorithm>
@@ -77,13 +78,17 @@ BoardRow ClassBoard::rowOf(const Student& student) const
         row.missing = std::max(0, m_required - row.counted);
     }
     QStringList state;
+    const auto decisions = session::decisionsAbout(m_desk.session(), student.person.id);
+    if (!decisions.empty()) {
+        state.append(decisions.back().exception.empty() ? tr("complete") : tr("complete by exception"));
+    }
     if (reviews > 0) {
         state.append(tr("%n mark review(s)", nullptr, reviews));
     }
     if (returned > 0) {
         state.append(tr("%n returned", nullptr, returned));
     }
-    if (student.folded && (!last || m_desk.today().days() - last->days() > quietDays)) {
+    if (student.folded && decisions.empty() && (!last || m_desk.today().days() - last->days() > quietDays)) {
         state.append(last ? tr("no sheet for %n day(s)", nullptr, m_desk.today().days() - last->days())
                           : tr("no sheet yet"));
     }

@@ -1,5 +1,6 @@
 #include "qml/instructor/staff_parcels.h"
 
+#include "platform/session/directory.h"
 #include "platform/session/exchange.h"
 #include "qml/parts/after_frame.h"
 #include "qml/words/bridge.h"
@@ -22,27 +23,6 @@ std::optional<keys::Id> idFrom(const QString& digits)
     }
     std::copy(bytes.begin(), bytes.end(), id.bytes.begin());
     return id;
-}
-
-QString kindInWords(std::uint16_t kind)
-{
-    using journal::Kind;
-    switch (static_cast<Kind>(kind)) {
-    case Kind::SheetOpened:
-        return StaffParcels::tr("a case sheet opened");
-    case Kind::HeadChanged:
-        return StaffParcels::tr("a case sheet changed");
-    case Kind::Withdrawn:
-        return StaffParcels::tr("a case sheet taken back");
-    case Kind::Attestation:
-        return StaffParcels::tr("a preceptor's signature");
-    case Kind::Logged:
-        return StaffParcels::tr("a case filed under a specialty");
-    case Kind::ReviewAsked:
-        return StaffParcels::tr("a mark review asked for");
-    default:
-        return StaffParcels::tr("something else");
-    }
 }
 
 } // namespace
@@ -128,41 +108,6 @@ void StaffParcels::finish()
     Q_EMIT changed();
 }
 
-QString StaffParcels::whose(const journal::FeedId& feed) const
-{
-    const session::Directory directory(m_desk.session());
-    for (const session::Person& person : directory.people()) {
-        for (const session::GrantedDevice& device : person.devices) {
-            if (device.key == feed.device) {
-                return words::fromUtf8(person.name);
-            }
-        }
-    }
-    return tr("somebody unknown");
-}
-
-QString StaffParcels::versionOf(const journal::ForkEvidence& fork, const journal::Link& link) const
-{
-    const journal::Feed* feed = m_desk.session().ledger().feed(fork.feed);
-    const journal::KeptEntry* kept = feed == nullptr ? nullptr : feed->find(fork.seq, link.hash);
-    if (kept == nullptr) {
-        return tr("Not in the files that came in.");
-    }
-    int entries = 0;
-    feed->eachSegment([&](std::uint32_t from, const journal::Segment& segment) {
-        if (from == fork.seq && !segment.entries.empty() && segment.entries.front().link == link) {
-            entries = static_cast<int>(segment.entries.size());
-        }
-    });
-    const journal::Decoded entry = journal::decode(fork.feed, fork.seq, *kept);
-    const record::Time time{entry.context.time.seconds, entry.context.time.zone};
-    QString text = words::moment(time, m_desk.today()) + QStringLiteral(": ") + kindInWords(entry.kind);
-    if (const auto* opened = std::get_if<journal::SheetOpened>(&entry.payload)) {
-        text += QStringLiteral(", ") + words::listed(opened->draft.procedures);
-    }
-    return text + QStringLiteral(". ") + tr("%n item(s) in this version.", nullptr, std::max(1, entries));
-}
-
 void StaffParcels::add(const session::IntakeReport& report, const QString& name)
 {
     m_taken += report.taken;
@@ -182,25 +127,24 @@ void StaffParcels::add(const session::IntakeReport& report, const QString& name)
         for (const merge::Finding& finding : file.findings) {
             if (finding.verdict == journal::Verdict::Refused) {
                 grave = true;
-                lines.append(tr("Refused, item %1 of %2: %3")
-                                 .arg(finding.seq)
-                                 .arg(whose(finding.feed), words::fromUtf8(journal::sentence(finding.reason))));
+                lines.append(
+                    tr("Refused, item %1 of %2: %3")
+                        .arg(finding.seq)
+                        .arg(writerInWords(m_desk, finding.feed), words::fromUtf8(journal::sentence(finding.reason))));
             }
         }
         lines.removeDuplicates();
         m_fileRows.push_back({name, lines.join(QLatin1Char('\n')), grave});
     }
     for (const journal::ForkEvidence& fork : report.forks) {
-        m_splitRows.push_back(
-            {tr("The record of %1 split at item %2, often after a restore.").arg(whose(fork.feed)).arg(fork.seq),
-             versionOf(fork, fork.first), versionOf(fork, fork.second)});
+        m_splitRows.push_back(splitInWords(m_desk, fork));
     }
     for (const merge::Contradiction& older : report.contradictions) {
         m_remarks.append(
             (older.sort == merge::Contradiction::Sort::Rewritten
                  ? tr("What came of the record of %1 differs from what was received before.")
                  : tr("What came of the record of %1 is older than what was received before, or its end was cut off."))
-                .arg(whose(older.receipt.covered.feed)));
+                .arg(writerInWords(m_desk, older.receipt.covered.feed)));
     }
     for (const auto& [stream, reason] : report.withoutReceipt) {
         const Student* student = m_desk.student(stream);

@@ -2,6 +2,7 @@
 
 #include "platform/session/intake.h"
 #include "qml/instructor/pending_acts.h"
+#include "qml/instructor/split_words.h"
 #include "qml/parts/row_list.h"
 
 #include <QByteArrayList>
@@ -24,21 +25,6 @@ public:
     bool operator==(const TakenFileRow&) const = default;
 };
 
-/// A record that split, with both versions.
-struct SplitRow {
-    Q_GADGET
-    QML_VALUE_TYPE(splitRow)
-    Q_PROPERTY(QString title MEMBER title)
-    Q_PROPERTY(QString one MEMBER one)
-    Q_PROPERTY(QString other MEMBER other)
-
-public:
-    QString title;
-    QString one;
-    QString other;
-    bool operator==(const SplitRow&) const = default;
-};
-
 /// A student to whom a parcel goes back.
 struct AnswerRow {
     Q_GADGET
@@ -55,12 +41,6 @@ public:
 };
 
 class TakenFileRows : public parts::RowList<TakenFileRow> {
-    Q_OBJECT
-    QML_ANONYMOUS
-public:
-    using RowList::RowList;
-};
-class SplitRows : public parts::RowList<SplitRow> {
     Q_OBJECT
     QML_ANONYMOUS
 public:
@@ -119,8 +99,6 @@ private:
     void takeNext();
     void finish();
     void add(const session::IntakeReport& report, const QString& name);
-    [[nodiscard]] QString whose(const journal::FeedId& feed) const;
-    [[nodiscard]] QString versionOf(const journal::ForkEvidence& fork, const journal::Link& link) const;
     void readAnswers();
     [[nodiscard]] std::uint32_t ownCount(const keys::Id& student) const;
     [[nodiscard]] std::map<keys::Id, std::uint32_t> givenCounts() const;

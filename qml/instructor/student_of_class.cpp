@@ -1,6 +1,7 @@
 #include "qml/instructor/student_of_class.h"
 
 #include "platform/session/checks.h"
+#include "platform/session/completion.h"
 #include "qml/instructor/check_words.h"
 #include "qml/words/words.h"
 
@@ -70,6 +71,8 @@ void StudentOfClass::refresh()
         m_toAsk.append(words::moment({claimed.seconds, claimed.zone}, m_desk.today()) + QStringLiteral(" · ") +
                        inWords(question.asked.sort));
     }
+    const auto decisions = session::decisionsAbout(m_desk.session(), student->person.id);
+    m_decision = decisions.empty() ? QString() : inWords(decisions.back(), m_desk.today());
     readTally(*student);
     readTrends(*student);
     readSheets(*student);

@@ -40,6 +40,7 @@ class StudentOfClass : public QObject {
     Q_PROPERTY(int level READ level WRITE setLevel NOTIFY changed)
     Q_PROPERTY(QStringList levels READ levels NOTIFY changed)
     Q_PROPERTY(QString next READ next NOTIFY changed)
+    Q_PROPERTY(QString decision READ decision NOTIFY changed)
     Q_PROPERTY(QString outside READ outside NOTIFY changed)
     Q_PROPERTY(QStringList feedback READ feedback NOTIFY changed)
     Q_PROPERTY(QStringList toAsk READ toAsk NOTIFY changed)
@@ -64,6 +65,8 @@ public:
     [[nodiscard]] const QStringList& levels() const { return m_levels; }
     /// What to ask for next; empty: nothing is short.
     [[nodiscard]] const QString& next() const { return m_next; }
+    /// That the student is complete, as the director decided; empty: nothing was decided.
+    [[nodiscard]] const QString& decision() const { return m_decision; }
     [[nodiscard]] const QString& outside() const { return m_outside; }
     /// "Mar 12, L. Brandt: Good anticipation.", the latest first.
     [[nodiscard]] const QStringList& feedback() const { return m_feedback; }
@@ -91,6 +94,7 @@ private:
     int m_level = 0;
     QStringList m_levels;
     QString m_next;
+    QString m_decision;
     QString m_outside;
     QStringList m_feedback;
     QStringList m_toAsk;

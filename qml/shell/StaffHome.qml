@@ -1,5 +1,6 @@
 import QtQuick
 import QtQuick.Layouts
+import Peelpack.Evidence
 import Peelpack.Instructor
 import Peelpack.Parts
 import Peelpack.Shell
@@ -13,12 +14,24 @@ FocusScope {
     required property StaffPages staff
 
     property int place: 0
-    property string over ///< "", "student", "rules", "phone"
+    property string over ///< "", "student", "rules", "phone", "papers", "confirm", "aside", "completion"
+    property string under ///< what `over` goes back to
     readonly property bool wide: width > height && width >= 700
 
     function goBack() {
-        over = ""
+        over = under
+        under = ""
         phone.clearMessages()
+    }
+
+    function lay(page) {
+        under = over
+        over = page
+    }
+    function lookAt(key) {
+        over = under = ""
+        place = 0
+        staff.list.show(key)
     }
 
     Rectangle {
@@ -40,7 +53,7 @@ FocusScope {
             signs: tabs.signs
             current: home.place
             onGo: place => {
-                home.over = ""
+                home.over = home.under = ""
                 home.place = place
             }
         }
@@ -64,6 +77,10 @@ FocusScope {
                     case "student": return student
                     case "rules": return rules
                     case "phone": return myPhone
+                    case "papers":
+                    case "confirm":
+                    case "aside":
+                    case "completion": return evidence
                     }
                     return [check, board, parcels, me][home.place]
                 }
@@ -86,7 +103,14 @@ FocusScope {
     }
     Component {
         id: check
-        CheckPlace { staff: home.staff }
+        CheckPlace {
+            staff: home.staff
+            onPrintSheet: key => {
+                home.over = "papers"
+                home.phone.evidence.papers.choose("")
+                home.phone.evidence.papers.makeSheet(key)
+            }
+        }
     }
     Component {
         id: board
@@ -103,10 +127,14 @@ FocusScope {
         StudentOfClassPage {
             student: home.staff.student
             onBack: home.goBack()
-            onOpenSheet: key => {
-                home.over = ""
-                home.place = 0
-                home.staff.list.show(key)
+            onOpenSheet: key => home.lookAt(key)
+            onOpenCompletion: {
+                home.phone.evidence.completion.show(home.staff.student.id)
+                home.lay("completion")
+            }
+            onOpenPapers: {
+                home.phone.evidence.papers.choose(home.staff.student.id)
+                home.lay("papers")
             }
         }
     }
@@ -126,6 +154,20 @@ FocusScope {
             staff: home.staff
             onOpenRules: home.over = "rules"
             onOpenPhone: home.over = "phone"
+            onOpenEvidence: page => {
+                home.phone.evidence.papers.choose("")
+                home.over = page
+            }
+        }
+    }
+    Component {
+        id: evidence
+        EvidencePlace {
+            evidence: home.phone.evidence
+            share: home.phone.share
+            page: home.over
+            onBack: home.goBack()
+            onOpenSheet: key => home.lookAt(key)
         }
     }
     Component {

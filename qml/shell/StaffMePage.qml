@@ -1,5 +1,6 @@
 import QtQuick
 import QtQuick.Layouts
+import Peelpack.Evidence
 import Peelpack.Instructor
 import Peelpack.Parts
 import Peelpack.Shell
@@ -12,6 +13,7 @@ PageFrame {
     required property StaffPages staff
     signal openRules
     signal openPhone
+    signal openEvidence(string page)
 
     title: staff.name
 
@@ -31,9 +33,13 @@ PageFrame {
         opens: true
         onClicked: page.openPhone()
     }
+    EvidenceRows {
+        Layout.fillWidth: true
+        onGo: name => page.openEvidence(name)
+    }
     Words {
         Layout.fillWidth: true
-        text: qsTr("Setting up a program, adding people and cards, admitting what is aside and declaring completion is done with the peelpack command on this vault.")
+        text: qsTr("Setting up a program and adding people and cards is done with the peelpack command on this vault.")
         font.pixelSize: Look.secondarySize
         color: Look.colors.quietInk
     }

@@ -152,6 +152,7 @@ void Phone::openSession(std::unique_ptr<session::Session> session)
     if (session->isStaff()) {
         m_staffDesk = std::make_unique<instructor::StaffDesk>(std::move(session), m_surroundings.shelf);
         m_staff = std::make_unique<instructor::StaffPages>(*m_staffDesk);
+        m_evidence = std::make_unique<evidence_pages::EvidencePages>(*m_staffDesk, *m_staff->pending());
         m_notice = notices.join(QLatin1Char('\n'));
         begin(Staff);
         return;
@@ -205,6 +206,7 @@ void Phone::close()
     letGo(m_handOver);
     letGo(m_student);
     letGo(m_desk);
+    letGo(m_evidence);
     letGo(m_staff);
     letGo(m_staffDesk);
     m_demo.reset();
@@ -260,7 +262,17 @@ void Phone::openDemo()
 
 void Phone::openInstructorDemo()
 {
-    later([this] {
+    openStaffDemo(false);
+}
+
+void Phone::openDirectorDemo()
+{
+    openStaffDemo(true);
+}
+
+void Phone::openStaffDemo(bool asDirector)
+{
+    later([this, asDirector] {
         auto made =
             demo::makeInstructorDemo(m_surroundings.shelf.catalogue(), m_surroundings.clock, m_surroundings.random);
         if (!made) {
@@ -268,7 +280,7 @@ void Phone::openInstructorDemo()
             return;
         }
         m_staffDemo = std::move(made).value();
-        openSession(std::move(m_staffDemo->instructor));
+        openSession(std::move(asDirector ? m_staffDemo->director : m_staffDemo->instructor));
     });
 }
 
@@ -300,6 +312,11 @@ QByteArray Phone::demoCard(int index) const
     }
     const keys::Bytes& code = m_demo->cards[static_cast<std::size_t>(index)].code;
     return words::toArray(code);
+}
+
+QString Phone::demoProgramCode() const
+{
+    return m_staffDemo ? words::fromUtf8(m_staffDemo->programCode) : QString();
 }
 
 void Phone::giveAway(const QStringList& sheets)

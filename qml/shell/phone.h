@@ -2,6 +2,7 @@
 
 #include "platform/demo/instructor_demo.h"
 #include "platform/demo/phone_demo.h"
+#include "qml/evidence/evidence_pages.h"
 #include "qml/instructor/staff_pages.h"
 #include "qml/preceptor/hand_over.h"
 #include "qml/preceptor/signing_phone.h"
@@ -31,6 +32,7 @@ class Phone : public QObject {
     Q_PROPERTY(QString newVaultCode READ newVaultCode NOTIFY changed)
     Q_PROPERTY(peelpack::student::StudentPages* student READ student NOTIFY pagesChanged)
     Q_PROPERTY(peelpack::instructor::StaffPages* staff READ staff NOTIFY pagesChanged)
+    Q_PROPERTY(peelpack::evidence_pages::EvidencePages* evidence READ evidence NOTIFY pagesChanged)
     Q_PROPERTY(peelpack::preceptor::HandOver* handOver READ handOver NOTIFY pagesChanged)
     Q_PROPERTY(peelpack::preceptor::SigningPhone* signing READ signing NOTIFY pagesChanged)
     Q_PROPERTY(peelpack::shell::StartingToSign* startingToSign READ startingToSign NOTIFY pagesChanged)
@@ -60,6 +62,7 @@ public:
     [[nodiscard]] const QString& newVaultCode() const { return m_newVaultCode; }
     [[nodiscard]] student::StudentPages* student() const { return m_student.get(); }
     [[nodiscard]] instructor::StaffPages* staff() const { return m_staff.get(); }
+    [[nodiscard]] evidence_pages::EvidencePages* evidence() const { return m_evidence.get(); }
     /// The open journal of staff; null while it is locked or a student's. Not for the screens.
     [[nodiscard]] instructor::StaffDesk* staffDesk() const { return m_staffDesk.get(); }
     /// The open journal; null while it is locked. Not for the screens.
@@ -78,10 +81,14 @@ public:
     Q_INVOKABLE void lock();
     Q_INVOKABLE void openDemo();
     Q_INVOKABLE void openInstructorDemo();
+    /// The same program in its director's hands.
+    void openDirectorDemo();
     /// Parcels of the demo's students that nobody has taken in yet.
     Q_INVOKABLE void takeInDemoParcels();
     Q_INVOKABLE void leaveDemo();
     Q_INVOKABLE [[nodiscard]] QByteArray demoCard(int index) const;
+    /// Of the demo in staff's hands, as it is typed; empty elsewhere.
+    [[nodiscard]] QString demoProgramCode() const;
     /// Gives the phone to a preceptor for these sheets.
     Q_INVOKABLE void giveAway(const QStringList& sheets);
     /// Back to the student, with the secret that opens the phone.
@@ -104,6 +111,7 @@ Q_SIGNALS:
 
 private:
     void later(const std::function<void()>& work);
+    void openStaffDemo(bool asDirector);
     void openVault(std::unique_ptr<vault::SqliteVault> vault);
     void openSession(std::unique_ptr<session::Session> session);
     void openSigning(std::unique_ptr<session::PreceptorVault> own, vault::SqliteVault* vault);
@@ -123,6 +131,7 @@ private:
     std::optional<demo::InstructorDemo> m_staffDemo;
     std::unique_ptr<instructor::StaffDesk> m_staffDesk;
     std::unique_ptr<instructor::StaffPages> m_staff;
+    std::unique_ptr<evidence_pages::EvidencePages> m_evidence;
     vault::SqliteVault* m_vault = nullptr; ///< of the session; null in the demo
     std::unique_ptr<student::Desk> m_desk;
     std::unique_ptr<student::StudentPages> m_student;

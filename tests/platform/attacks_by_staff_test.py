@@ -84,6 +84,32 @@ class AttackByStaff(unittest.TestCase):
         program.take("bruno", with_reason)  # the same with a reason is an act like any other
         self.assertEqual(program.show("bruno", sheet, "jonas")["standing"], "void")
 
+    def test_two_first_scrubs_of_one_operation_need_a_reason_by_any_command(self):
+        program = self.program
+        program.student("rosa", "Rosa Lind")
+        program.student("tomas", "Tomas Berg")
+        sheets = {}
+        for who, marks in (("rosa", "YYYYYYYYYA"), ("tomas", "YYYYYYYYYA"), ("tomas", "NYYYYYYYYA")):
+            sheet = program.open_sheet(who, surgeon="Dr Falk")
+            program.sign(who, sheet, marks=marks)
+            sheets[who, marks[0]] = sheet
+        first, other, asked = sheets.values()
+        program.run("sheet", "review", asked, "--mark", "verify=Y", "--reason", "I picked the case.", vault="tomas")
+        for who in ("rosa", "tomas"):
+            program.give(who, "anna")
+        before = program.read(program.export("anna"))
+        for command, sheet, name in (("initial", first, "Rosa Lind"), ("initial", other, "Tomas Berg"),
+                                     ("accept", asked, "Tomas Berg")):
+            for reason in ([], ["--reason", ""], ["--reason", "  "]):
+                done = program.run(command, sheet, "--student", name, *reason, vault="anna", expect=2)
+                self.assertIn("first scrub on this operation", done.complaint)
+        self.assertEqual(program.read(program.export("anna")), before)
+        why = ["--reason", "they changed places at the relief"]
+        program.run("initial", first, "--student", "Rosa Lind", *why, vault="anna")
+        program.run("accept", asked, "--student", "Tomas Berg", *why, vault="anna")
+        self.assertEqual(program.show("anna", first, "rosa")["standing"], "initialed")
+        self.assertEqual(program.show("anna", asked, "tomas")["marks"][0], "Y")
+
     def test_09_what_was_taken_in_cannot_be_dropped_or_rewritten(self):
         program = self.program
         student = program.student("lena", "Lena Ortiz")

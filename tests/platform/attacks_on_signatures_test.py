@@ -110,7 +110,8 @@ class AttackOnSignatures(unittest.TestCase):
         self.assertEqual(self.asked(first, [one, other]), {})
         program.run("initial", one, "--student", "Olga Brem", "--confirmed", vault="anna")
         self.assertEqual(self.asked("anna", [one]), {"overlap": sorted([one, other, beside])})
-        program.run("initial", other, beside, "--student", "Piet Sand", "--confirmed", vault="anna")
+        program.run("initial", other, beside, "--student", "Piet Sand", "--confirmed", "--reason", "both were there, says the board",
+                    vault="anna")
         self.assertEqual(self.asked("anna", [one, other]), {})
 
     def test_20_a_room_that_an_instructor_put_right_is_no_question_any_more(self):

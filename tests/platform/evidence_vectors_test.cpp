@@ -3,6 +3,7 @@
 #include "platform/evidence/merkle.h"
 #include "platform/evidence/multibase.h"
 #include "platform/evidence/proof.h"
+#include "tests/platform/support/consistency.h"
 #include "tests/support/catch.h"
 
 #include <sodium.h>
@@ -263,6 +264,49 @@ TEST_CASE("Tree digests and inclusion proofs are those of transparency-dev/merkl
         }
     }
     CHECK(leaves.size() == 8);
+}
+
+TEST_CASE("Trees grow as the consistency proofs of transparency-dev/merkle 417fb0c3, testdata, and RFC 9162 say",
+          "[vectors]")
+{
+    const Json file = loadJson("merkle_rfc6962_rfc9162.json");
+    std::size_t proven = 0;
+    std::size_t refused = 0;
+    for (const Json& item : file.at("consistency")) {
+        INFO(item.at("file"));
+        std::vector<Digest> proof;
+        bool formed = true;
+        for (const Json& node : item.at("proof").is_null() ? Json::array() : item.at("proof")) {
+            const auto one = Digest::from(fromBase64(node));
+            formed = formed && one;
+            proof.push_back(one.value_or(Digest()));
+        }
+        const auto root1 = Digest::from(fromBase64(item.at("root1")));
+        const auto root2 = Digest::from(fromBase64(item.at("root2")));
+        const bool consistent = formed && test::isConsistent(item.at("size1"), item.at("size2"), root1, root2, proof);
+        CHECK(consistent != item.at("wantErr").get<bool>());
+        ++(consistent ? proven : refused);
+    }
+    CHECK(proven == 6);
+    CHECK(refused == 92);
+
+    // The tree of eight leaves: each size of it is the beginning of each later one, by the roots that the file holds.
+    const Json& tree = file.at("tree8");
+    std::vector<Digest> leaves;
+    for (const Json& leaf : tree.at("leaves_hex")) {
+        leaves.push_back(leafDigest(bytesOf(leaf)));
+    }
+    const auto rootOf = [&](std::size_t size) {
+        return Digest::from(bytesOf(tree.at("roots_by_size").at(std::to_string(size))));
+    };
+    for (std::size_t size2 = 1; size2 <= leaves.size(); ++size2) {
+        const std::span<const Digest> grown = std::span(leaves).first(size2);
+        for (std::size_t size1 = 1; size1 <= size2; ++size1) {
+            const std::vector<Digest> proof = test::consistencyProof(grown, size1);
+            CHECK(test::isConsistent(size1, size2, rootOf(size1), rootOf(size2), proof));
+            CHECK_FALSE(test::isConsistent(size1, size2, rootOf(size1 % size2 + 1), rootOf(size2 == 1 ? 2 : 1), proof));
+        }
+    }
 }
 
 TEST_CASE("Each proof of trees up to 130 leaves holds for its own leaf and place only", "[merkle]")

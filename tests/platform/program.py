@@ -231,9 +231,11 @@ class Program:
 
     # Sheets
 
-    def open_sheet(self, student, procedure="Laparoscopic cholecystectomy", date=None, **options):
+    def open_sheet(self, student, procedure="Laparoscopic cholecystectomy", date=None, surgeon=None, **options):
+        """Each student's with a surgeon of their own, or all would seem to be of one operation."""
+        surgeon = surgeon or "Dr Iversen" + student[:1].upper()
         date = date or datetime.datetime.now(datetime.timezone.utc).date().isoformat()
-        return self.json("sheet", "open", "--procedure", procedure, "--date", date, "--surgeon", "Dr Iversen", "--site",
+        return self.json("sheet", "open", "--procedure", procedure, "--date", date, "--surgeon", surgeon, "--site",
                          "North Campus", "--room", "Room 4", vault=student, **options)["sheets"][0]
 
     def sign(self, student, sheet, *words, card=None, pin=CARD_PIN, marks="YYYYYYYYYA", expect=0):

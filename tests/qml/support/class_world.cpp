@@ -2,16 +2,22 @@
 
 #include "core/role/classifier.h"
 #include "platform/files/resources.h"
+#include "platform/session/acts.h"
 #include "platform/session/cards.h"
+#include "platform/session/completion.h"
 #include "platform/session/exchange.h"
 #include "platform/session/intake.h"
-#include "platform/vault/memory_vault.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
 #include "tests/qml/support/small_program.h"
 
 #include <QCoreApplication>
 #include <QDateTime>
+#include <QDir>
+#include <QDropEvent>
+#include <QFile>
+#include <QMimeData>
+#include <QQuickWindow>
 
 namespace peelpack::test {
 namespace {
@@ -25,7 +31,10 @@ ClassWorld::ClassWorld(QObject* parent)
       m_shelf(files::shippedCatalogue)
 {
     need(m_shelf.prepare());
-    m_director = beginSmallProgram(std::make_unique<vault::MemoryVault>(m_random), m_random);
+    m_directorFile = (m_folder.path() + QStringLiteral("/director.peelvault")).toStdString();
+    auto vault = need(vault::SqliteVault::make(m_directorFile, vault::SecretKind::Passphrase, keys::bytesOf(secret),
+                                               m_marks, m_random));
+    m_director = beginSmallProgram(std::move(vault.vault), m_random, &m_programCode);
     join(*m_director, QStringLiteral("Bertil Moreau"), journal::Role::Instructor, "instructor");
     session::Session& instructor = beside(m_members.front().name);
     m_card.emplace(newCard(instructor, "A. Ferro", m_random.id(), "482913"));
@@ -112,10 +121,13 @@ void ClassWorld::hold(const QString& whose)
             one.beside.reset(); // a vault is open once
         }
     }
-    const Member& one = member(name);
-    m_phone =
-        std::make_unique<shell::Phone>(shell::Surroundings{one.vaultFile, m_folder.path() + QStringLiteral("/app.ini"),
-                                                           m_marks, now, m_random, m_camera, m_share, m_shelf});
+    const bool director = whose == QLatin1String("director");
+    if (director) {
+        m_director.reset();
+    }
+    m_phone = std::make_unique<shell::Phone>(shell::Surroundings{director ? m_directorFile : member(name).vaultFile,
+                                                                 m_folder.path() + QStringLiteral("/app.ini"), m_marks,
+                                                                 now, m_random, m_camera, m_share, m_shelf});
     Q_EMIT phoneChanged();
 }
 
@@ -205,6 +217,141 @@ bool ClassWorld::readyAnswer(const QString& student)
         }
     }
     return false;
+}
+
+bool ClassWorld::dropParcels(QObject* window, const QStringList& students, bool asFolder)
+{
+    auto* target = qobject_cast<QQuickWindow*>(window);
+    const QString folder = m_folder.path() + QStringLiteral("/mail");
+    if (target == nullptr || !QDir().mkpath(folder)) {
+        return false;
+    }
+    readyParcels(students);
+    QList<QUrl> urls;
+    for (qsizetype i = 0; i < m_share.readyNames.size(); ++i) {
+        QFile file(folder + QLatin1Char('/') + m_share.readyNames[i]);
+        if (!file.open(QIODevice::WriteOnly) || file.write(m_share.readyFiles[i]) != m_share.readyFiles[i].size()) {
+            return false;
+        }
+        urls.append(QUrl::fromLocalFile(file.fileName()));
+    }
+    QMimeData files;
+    files.setUrls(asFolder ? QList<QUrl>{QUrl::fromLocalFile(folder)} : urls);
+    const QPoint middle(target->width() / 2, target->height() / 2);
+    QDragEnterEvent enter(middle, Qt::CopyAction, &files, Qt::LeftButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(target, &enter);
+    QDragMoveEvent move(middle, Qt::CopyAction, &files, Qt::LeftButton, Qt::NoModifier);
+    QCoreApplication::sendEvent(target, &move);
+    QDropEvent drop(middle, Qt::CopyAction, &files, Qt::LeftButton, Qt::NoModifier);
+    return QCoreApplication::sendEvent(target, &drop);
+}
+
+QStringList ClassWorld::splitRecord(const QString& student, const QString& procedure, const QString& other)
+{
+    const auto close = [&] {
+        for (Member& one : m_members) {
+            if (one.name == student) {
+                one.beside.reset();
+            }
+        }
+    };
+    QStringList names;
+    QByteArrayList parcels;
+    const auto keep = [&](const QString& name) {
+        readyParcels({student});
+        names.append(name);
+        parcels.append(m_share.readyFiles);
+    };
+    close();
+    QFile file(QString::fromStdString(member(student).vaultFile));
+    const auto reading = file.open(QIODevice::ReadOnly);
+    const QByteArray before = reading ? file.readAll() : QByteArray();
+    file.close();
+    QStringList sheets{signedSheet(student, procedure)};
+    keep(QStringLiteral("one.peelparcel"));
+    close();
+    for (const char* beside : {"-wal", "-shm"}) {
+        QFile::remove(file.fileName() + QLatin1String(beside));
+    }
+    if (!file.open(QIODevice::WriteOnly | QIODevice::Truncate) ||
+        file.write(before) != before.size()) { // the same inode
+        qFatal("The vault cannot be put back.");
+    }
+    file.close();
+    sheets.append(signedSheet(student, other));
+    keep(QStringLiteral("other.peelparcel"));
+    m_share.readyNames = names;
+    m_share.readyFiles = parcels;
+    return sheets;
+}
+
+void ClassWorld::initialAtInstructor(const QString& student)
+{
+    readyParcels({student});
+    session::Session& desk = beside(m_members.front().name);
+    need(session::takeIn(desk, {{"parcel", words::toBytes(m_share.readyFiles.front())}}));
+    const keys::Id person = member(student).person;
+    for (const record::SheetRecord& sheet : desk.recordOf(person).sheets) {
+        need(session::initialSheet(desk, {person, session::idOf(sheet.id), sheet}, false, {}, {}));
+    }
+}
+
+void ClassWorld::bringToDirector()
+{
+    const session::Session& desk = beside(m_members.front().name);
+    const auto to = need(session::toColleagues(desk));
+    need(session::takeIn(*m_director, {{"parcel", need(session::makeParcels(desk, to)).front()}}));
+}
+
+QString ClassWorld::savedText(const QString& name) const
+{
+    for (auto it = m_share.kept.cbegin(); it != m_share.kept.cend(); ++it) {
+        if (it.key().contains(name)) {
+            return QString::fromUtf8(it.value());
+        }
+    }
+    return {};
+}
+
+bool ClassWorld::isPdf(const QString& name) const
+{
+    for (auto it = m_share.kept.cbegin(); it != m_share.kept.cend(); ++it) {
+        if (it.key().contains(name)) {
+            return it.value().startsWith("%PDF-") && it.value().trimmed().endsWith("%%EOF");
+        }
+    }
+    return false;
+}
+
+QString ClassWorld::verifiedRecord(const QString& name)
+{
+    const auto document = evidence::parseJson(savedText(name).toStdString());
+    const auto record = document ? evidence::verifyRecord(document.value(), inHand().program())
+                                 : base::Result<evidence::CompletionRecord>(document.error());
+    return record ? words::fromUtf8(record.value().name + ", exception: " + record.value().exception.value_or("none"))
+                  : words::fromUtf8(record.error().sentence);
+}
+
+int ClassWorld::provenSheets(const QString& name)
+{
+    const auto document = evidence::parseJson(savedText(name).toStdString());
+    const auto proofs =
+        document ? evidence::readSheetProofs(document.value()) : base::Result<evidence::SheetProofs>(document.error());
+    const auto record = proofs ? evidence::verifyRecord(proofs.value().recordDocument, inHand().program())
+                               : base::Result<evidence::CompletionRecord>(proofs.error());
+    if (!record) {
+        return -1;
+    }
+    int proven = 0;
+    for (const evidence::SheetProof& proof : proofs.value().proofs) {
+        proven += evidence::isProven(record.value(), proof) ? 1 : 0;
+    }
+    return proven == static_cast<int>(proofs.value().proofs.size()) ? proven : -1;
+}
+
+int ClassWorld::decisionsAbout(const QString& student)
+{
+    return static_cast<int>(session::decisionsAbout(inHand(), member(student).person).size());
 }
 
 session::Session& ClassWorld::inHand()

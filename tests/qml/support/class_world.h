@@ -14,7 +14,7 @@
 namespace peelpack::test {
 
 /// A class around one instructor: their real vault, and a real vault for each of two students, every one of them on a
-/// device of its own; a director in memory; a preceptor with a card. Whose device is in hand can be changed.
+/// device of its own; a director; a preceptor with a card. Whose device is in hand can be changed.
 class ClassWorld : public QObject {
     Q_OBJECT
     Q_PROPERTY(peelpack::shell::Phone* phone READ phone NOTIFY phoneChanged)
@@ -27,7 +27,8 @@ public:
 
     static constexpr const char* secret = "amber walnut lantern";
 
-    /// Takes up the device of "instructor", "Ines Duarte" or "Caleb Nwosu"; the one before is put down, locked.
+    /// Takes up the device of "director", "instructor", "Ines Duarte" or "Caleb Nwosu"; the one before is put down,
+    /// locked.
     Q_INVOKABLE void hold(const QString& whose);
     /// A student's sheet, signed by the preceptor: first-scrub skills Yes, except those named (as CSV columns), which
     /// are No. Answers the sheet's id.
@@ -42,6 +43,24 @@ public:
     /// What was saved last for this student lies ready for the file picker.
     Q_INVOKABLE bool readyAnswer(const QString& student);
     Q_INVOKABLE void readyBroken();
+    /// The parcels of these students are dropped on the window from a file manager, or the folder that holds them.
+    Q_INVOKABLE bool dropParcels(QObject* window, const QStringList& students, bool asFolder);
+    /// A student's vault is put back to how it was, and written on: two sheets of two histories, and both parcels lie
+    /// ready for the file picker. Answers the sheets.
+    Q_INVOKABLE QStringList splitRecord(const QString& student, const QString& procedure, const QString& other);
+    /// The instructor, on their own device, takes in the student's parcel and initials what is signed.
+    Q_INVOKABLE void initialAtInstructor(const QString& student);
+    /// The instructor's parcel for colleagues, taken in by the director.
+    Q_INVOKABLE void bringToDirector();
+    /// As it is typed.
+    [[nodiscard]] Q_INVOKABLE QString programCode() const { return QString::fromStdString(m_programCode); }
+    // Of the saved file whose name holds this.
+    [[nodiscard]] Q_INVOKABLE QString savedText(const QString& name) const;
+    [[nodiscard]] Q_INVOKABLE bool isPdf(const QString& name) const;
+    /// "Ines Duarte, exception: why" of a completion record that verifies.
+    [[nodiscard]] Q_INVOKABLE QString verifiedRecord(const QString& name);
+    /// Sheets that are proven to be in the record beside them; all that the file holds, else -1.
+    [[nodiscard]] Q_INVOKABLE int provenSheets(const QString& name);
     [[nodiscard]] Q_INVOKABLE int savedFiles() const { return static_cast<int>(m_share.kept.size()); }
 
     // What the vault in hand says, which is open.
@@ -50,6 +69,7 @@ public:
     Q_INVOKABLE QString categoryOf(const QString& student, const QString& sheet);
     /// Entries of the device in hand in a student's stream.
     Q_INVOKABLE int actsAbout(const QString& student);
+    Q_INVOKABLE int decisionsAbout(const QString& student);
     Q_INVOKABLE QString keyOf(const QString& student, const QString& sheet) const;
 
 Q_SIGNALS:
@@ -80,8 +100,10 @@ private:
     TestShare m_share;
     TestCamera m_camera;
     student::Shelf m_shelf;
-    std::unique_ptr<session::Session> m_director;
-    std::vector<Member> m_members; ///< the instructor first
+    std::string m_directorFile;
+    std::string m_programCode;
+    std::unique_ptr<session::Session> m_director; ///< while the director's device is not in hand
+    std::vector<Member> m_members;                ///< the instructor first
     std::optional<session::UnlockedCard> m_card;
     std::optional<session::UnlockedCard> m_ownCard; ///< of the instructor
     std::unique_ptr<shell::Phone> m_phone;

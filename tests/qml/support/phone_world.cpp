@@ -455,7 +455,8 @@ bool PhoneWorld::instructorAnswers(bool initials)
         if (initials) {
             for (const record::SheetRecord& sheet : m_director->recordOf(person.id).sheets) {
                 if (sheet.standing == record::SheetStanding::Signed) {
-                    need(session::initialSheet(*m_director, {person.id, session::idOf(sheet.id), sheet}, false, {}));
+                    need(
+                        session::initialSheet(*m_director, {person.id, session::idOf(sheet.id), sheet}, false, {}, {}));
                 }
             }
         }
@@ -485,7 +486,8 @@ bool PhoneWorld::instructorReturns(const QString& id, const QString& question)
 
 bool PhoneWorld::instructorAcceptsReview(const QString& id)
 {
-    return session::acceptReview(*m_director, placeAtInstructor(id), std::nullopt, "The circulator confirms it.").ok();
+    return session::acceptReview(*m_director, placeAtInstructor(id), std::nullopt, "The circulator confirms it.", {})
+        .ok();
 }
 
 QString PhoneWorld::standingAtInstructor(const QString& id)

@@ -25,15 +25,20 @@ inline journal::Time now()
     return {QDateTime::currentSecsSinceEpoch(), -300};
 }
 
-/// Makes a fresh vault the director's of a program whose term holds every day, and opens it.
+/// Makes a fresh vault the director's of a program whose term holds every day, and opens it. `typedCode`: where the
+/// program code goes, as it is typed.
 inline std::unique_ptr<session::Session> beginSmallProgram(std::unique_ptr<vault::Vault> vault,
-                                                           keys::RandomSource& random)
+                                                           keys::RandomSource& random, std::string* typedCode = nullptr)
 {
     session::Rules rules = need(session::rulesOfShippedSet(files::usualSetId));
     rules.firstDay = base::Date::fromDays(0);
     rules.lastDay = base::Date::fromDays(60'000);
     rules.counted = session::countsAllButNewCards;
     const keys::Secret code = random.secret(keys::codeSecretBytes);
+    if (typedCode != nullptr) {
+        const keys::Secret typed = keys::codeText(keys::CodeSort::Program, code.view());
+        typedCode->assign(typed.view().begin(), typed.view().end());
+    }
     need(session::beginProgram(*vault, need(keys::programKey(code.view())), "Director", rules, now, random));
     return need(session::Session::open(std::move(vault), now, random));
 }

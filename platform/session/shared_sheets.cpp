@@ -1,0 +1,71 @@
+#include "platform/session/shared_sheets.h"
+
+#include "core/questions/shared_operations.h"
+#include "platform/session/checks.h"
+#include "platform/session/counting_rules.h"
+
+#include <algorithm>
+
+namespace peelpack::session {
+namespace {
+
+bool isOfAnOperation(const record::SheetRecord& sheet)
+{
+    return sheet.standing != record::SheetStanding::Void && sheet.standing != record::SheetStanding::Withdrawn &&
+           !sheet.content.head.canceled;
+}
+
+} // namespace
+
+SharedSheets::SharedSheets(std::span<const record::StudentRecord* const> students, const role::RoleRules& rules)
+{
+    std::vector<questions::OperationPlace> places;
+    std::map<Key, const record::SheetRecord*> sheets;
+    for (const record::StudentRecord* student : students) {
+        for (const record::SheetRecord& sheet : student->sheets) {
+            if (isOfAnOperation(sheet)) {
+                places.push_back(questions::placeOf(student->student, sheet));
+                sheets.emplace(Key{student->student, sheet.id}, &sheet);
+            }
+        }
+    }
+    for (const questions::SharedOperation& shared : questions::sharedOperations(places)) {
+        for (const questions::OperationPlace* one : shared) {
+            const Key key{one->student, one->sheet};
+            const record::SheetRecord& sheet = *sheets.at(key);
+            m_firstScrub[key] =
+                sheet.isSigned() && role::classify(sheet.content.marks.marks, false, rules) == role::Outcome::First;
+            for (const questions::OperationPlace* other : shared) {
+                if (one->student != other->student) {
+                    m_with[key].push_back({other->student, other->sheet});
+                }
+            }
+        }
+    }
+}
+
+SharedSheets SharedSheets::of(const Session& session)
+{
+    const std::vector<record::StudentRecord> records = session.recordsOf(studentsOf(session));
+    std::vector<const record::StudentRecord*> lent;
+    lent.reserve(records.size());
+    for (const record::StudentRecord& record : records) {
+        lent.push_back(&record);
+    }
+    return SharedSheets(lent, roleRulesInForce(session));
+}
+
+const std::vector<SharedSheets::Key>& SharedSheets::with(const Key& sheet) const
+{
+    static const std::vector<Key> none;
+    const auto found = m_with.find(sheet);
+    return found == m_with.end() ? none : found->second;
+}
+
+bool SharedSheets::hasFirstScrubBeside(const Key& sheet) const
+{
+    const std::vector<Key>& others = with(sheet);
+    return std::any_of(others.begin(), others.end(), [&](const Key& other) { return m_firstScrub.at(other); });
+}
+
+} // namespace peelpack::session
