@@ -1,5 +1,6 @@
 #include "platform/app/screens.h"
 
+#include "platform/app/program_screens.h"
 #include "platform/app/window.h"
 #include "qml/parts/pack_seal.h"
 
@@ -37,7 +38,7 @@ journal::Time afternoon()
     return {day * 86'400 + std::int64_t{15} * 3'600 - std::int64_t{zone} * 60, zone};
 }
 
-class Walker {
+class Walker final : public ScreenWalk {
 public:
     Walker(student::Shelf& shelf, const ScreenVisit& visit)
         : m_marks(m_place.filePath(QStringLiteral("marks")).toStdString()), m_visit(visit),
@@ -67,6 +68,10 @@ public:
             drawFirst();
         }
         drawInstructor();
+        m_on = m_ownWindow.window();
+        walkDirector(*this, m_ownPhone);
+        forgetOwnVault();
+        m_on = m_window.window();
         if (desk || !m_error.isEmpty()) {
             return;
         }
@@ -106,7 +111,7 @@ private:
             QThread::msleep(roundMs);
         }
     }
-    void waitUntil(const std::function<bool()>& done)
+    void waitUntil(const std::function<bool()>& done) override
     {
         constexpr int mostRounds = 600;
         constexpr int roundMs = 20;
@@ -116,7 +121,7 @@ private:
         }
         settle();
     }
-    void shoot(const char* screen)
+    void shoot(const char* screen) override
     {
         settle();
         if (m_error.isEmpty() && !m_visit(m_dress, QString::fromLatin1(screen), *m_on)) {
@@ -124,6 +129,7 @@ private:
         }
         ++m_count;
     }
+    void fail(const QString& why) override { m_error = why.isEmpty() ? QStringLiteral("Stopped.") : why; }
     QObject* part(const char* name) { return m_on->findChild<QObject*>(QString::fromLatin1(name)); }
     /// A list of choices, as it opens.
     void open(const char* list, bool opened)
@@ -135,7 +141,7 @@ private:
         }
         settle();
     }
-    void put(const char* object, const char* property, const QVariant& value)
+    void put(const char* object, const char* property, const QVariant& value) override
     {
         QObject* found = part(object);
         if (found == nullptr || !found->setProperty(property, value)) {
@@ -147,9 +153,10 @@ private:
     void drawFirst()
     {
         shoot("01-welcome");
-        put("firstPages", "joiningNow", true);
+        put("firstPages", "way", QStringLiteral("join"));
         shoot("02-invitation");
-        put("firstPages", "joiningNow", false);
+        put("firstPages", "way", QString());
+        walkFirstDirector(*this, m_phone);
     }
 
     void drawInstructor()
@@ -180,6 +187,7 @@ private:
         shoot("64-me");
         put("staffHome", "over", QStringLiteral("rules"));
         shoot("65-rules");
+        walkProgram(*this, m_phone);
         m_phone.leaveDemo();
         settle();
     }
@@ -352,13 +360,13 @@ private:
 
     void drawOwnPhone()
     {
-        put("firstPages", "startingNow", true);
+        put("firstPages", "way", QStringLiteral("sign"));
         shoot("50-sign-here");
         const QString secret = QStringLiteral("harbor linen oak");
-        m_ownPhone.startingToSign()->make(QStringLiteral("L. Brandt"), QStringLiteral("CST"), secret, secret, false);
-        waitUntil([this] { return m_ownPhone.startingToSign()->made(); });
+        m_ownPhone.first()->signing()->make(QStringLiteral("L. Brandt"), QStringLiteral("CST"), secret, secret, false);
+        waitUntil([this] { return m_ownPhone.first()->signing()->made(); });
         shoot("51-key-made");
-        m_ownPhone.startingToSign()->finish();
+        m_ownPhone.first()->signing()->finish();
         waitUntil([this] { return m_ownPhone.stage() == Phone::Signing; });
         preceptor::SigningPhone* signing = m_ownPhone.signing();
         if (signing == nullptr) {
@@ -396,7 +404,15 @@ private:
         put("signerHome", "over", QString());
         m_ownPhone.lock();
         shoot("66-locked");
-        for (const char* end : {"", "-wal", "-shm"}) { // the next dress begins anew
+        forgetOwnVault();
+    }
+
+    /// The own phone is as nobody has used it.
+    void forgetOwnVault()
+    {
+        m_ownPhone.lock();
+        settle(); // the vault is closed
+        for (const char* end : {"", "-wal", "-shm"}) {
             QFile::remove(m_ownVault + QLatin1String(end));
         }
         m_ownPhone.lock();

@@ -61,9 +61,9 @@ base::Result<keys::Id> vouchFor(Session& session, const PreceptorNames& names, c
         return base::Error{base::ErrorCode::BadValue, "A student cannot vouch for a preceptor."};
     }
     journal::Vouch vouch;
-    vouch.person = session.random().id();
+    vouch.person = names.person.isZero() ? session.random().id() : names.person;
     const Directory directory(session);
-    if (const auto same = directory.findPreceptor(names.name)) {
+    if (const auto same = directory.findPreceptor(names.name); same && names.person.isZero()) {
         vouch.person = same.value()->id; // the card and the phone of one preceptor
     }
     vouch.name = names.name;

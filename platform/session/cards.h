@@ -23,6 +23,7 @@ struct PreceptorNames {
     std::string name;
     std::string credential;
     std::string site;
+    keys::Id person; ///< zero: whoever is known by that name
 };
 /// A signing key for which somebody is about to vouch.
 struct VouchedKey {
@@ -30,7 +31,8 @@ struct VouchedKey {
     std::optional<keys::Id> card; ///< empty: a phone
     std::uint32_t epoch = 0;      ///< of the card
 };
-/// Vouches for a key: of a preceptor of that name who is known (their card and their phone), else of a new one.
+/// Vouches for a key: of the preceptor who is meant or known by that name (their card and their phone), else of a new
+/// one.
 /// BadValue: a student cannot. The preceptor's id.
 base::Result<keys::Id> vouchFor(Session& session, const PreceptorNames& names, const VouchedKey& key);
 

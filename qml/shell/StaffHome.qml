@@ -2,6 +2,7 @@ import QtQuick
 import QtQuick.Layouts
 import Peelpack.Instructor
 import Peelpack.Parts
+import Peelpack.Program
 import Peelpack.Shell
 
 // The instructor's four places and the pages that lie over them.
@@ -11,11 +12,17 @@ FocusScope {
 
     required property Phone phone
     required property StaffPages staff
+    required property ProgramPages program
 
     property int place: 0
-    property string over ///< "", "student", "rules", "phone"
+    property string over ///< "", "student", "rules", "phone", "program"
+    property string programPage: "people" ///< with which the program's pages begin
     readonly property bool wide: width > height && width >= 700
 
+    function openProgram(page) {
+        programPage = page
+        over = "program"
+    }
     function goBack() {
         over = ""
         phone.clearMessages()
@@ -64,6 +71,7 @@ FocusScope {
                     case "student": return student
                     case "rules": return rules
                     case "phone": return myPhone
+                    case "program": return programPlace
                     }
                     return [check, board, parcels, me][home.place]
                 }
@@ -124,6 +132,8 @@ FocusScope {
         StaffMePage {
             phone: home.phone
             staff: home.staff
+            director: home.program.director
+            onOpenProgram: page => home.openProgram(page)
             onOpenRules: home.over = "rules"
             onOpenPhone: home.over = "phone"
         }
@@ -132,6 +142,7 @@ FocusScope {
         id: rules
         RulesPage {
             rules: home.staff.rules
+            onOpenOthers: home.openProgram("rules")
             onBack: home.goBack()
         }
     }
@@ -140,6 +151,20 @@ FocusScope {
         MyPhonePage {
             phone: home.phone
             onBack: home.goBack()
+        }
+    }
+    Component {
+        id: programPlace
+        ProgramPlace {
+            program: home.program
+            camera: home.phone.camera
+            share: home.phone.share
+            page: home.programPage
+            onLeft: home.goBack()
+            onOpenParcels: {
+                home.over = ""
+                home.place = 2
+            }
         }
     }
 }

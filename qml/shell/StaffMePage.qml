@@ -10,11 +10,29 @@ PageFrame {
 
     required property Phone phone
     required property StaffPages staff
+    required property bool director
     signal openRules
     signal openPhone
+    signal openProgram(string page)
 
     title: staff.name
 
+    ChoiceRow {
+        objectName: "peopleRow"
+        Layout.fillWidth: true
+        text: qsTr("People")
+        detail: qsTr("Students and staff, invitations, devices")
+        opens: true
+        onClicked: page.openProgram("people")
+    }
+    ChoiceRow {
+        objectName: "preceptorsRow"
+        Layout.fillWidth: true
+        text: qsTr("Preceptors and cards")
+        detail: qsTr("Who may sign, new cards, vouching, lost ones")
+        opens: true
+        onClicked: page.openProgram("preceptors")
+    }
     ChoiceRow {
         objectName: "rulesRow"
         Layout.fillWidth: true
@@ -24,18 +42,29 @@ PageFrame {
         onClicked: page.openRules()
     }
     ChoiceRow {
+        objectName: "papersRow"
+        Layout.fillWidth: true
+        text: qsTr("Papers")
+        detail: qsTr("Invitations and pocket stubs to print")
+        opens: true
+        onClicked: page.openProgram("papers")
+    }
+    ChoiceRow {
+        objectName: "handProgramOverRow"
+        Layout.fillWidth: true
+        visible: page.director
+        text: qsTr("Hand the program over")
+        detail: qsTr("To a new director")
+        opens: true
+        onClicked: page.openProgram("handOver")
+    }
+    ChoiceRow {
         objectName: "myPhoneRow"
         Layout.fillWidth: true
         text: qsTr("This device")
         detail: qsTr("PIN or passphrase, vault code, when it locks")
         opens: true
         onClicked: page.openPhone()
-    }
-    Words {
-        Layout.fillWidth: true
-        text: qsTr("Setting up a program, adding people and cards, admitting what is aside and declaring completion is done with the peelpack command on this vault.")
-        font.pixelSize: Look.secondarySize
-        color: Look.colors.quietInk
     }
     LooksRows {
         Layout.fillWidth: true
