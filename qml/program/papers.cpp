@@ -1,5 +1,6 @@
 #include "qml/program/papers.h"
 
+#include "platform/print/papers.h"
 #include "platform/print/pdf.h"
 #include "platform/session/setup.h"
 #include "qml/words/bridge.h"

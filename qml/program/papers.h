@@ -1,7 +1,10 @@
 #pragma once
 
-#include "platform/print/papers.h"
 #include "qml/program/program_desk.h"
+
+namespace peelpack::print {
+struct Document;
+}
 
 namespace peelpack::program {
 
