@@ -3145,8 +3145,8 @@
         <translation>Atrás</translation>
     </message>
     <message>
-        <source>In person: on the preceptor&apos;s phone, under My signing key, there is a code. It is no secret.</source>
-        <translation>En persona: en el teléfono del preceptor, en «Mi clave de firma», hay un código. No es un secreto.</translation>
+        <source>In person: on the preceptor&apos;s phone, under Your signing key, there is a code. It is no secret.</source>
+        <translation>En persona: en el teléfono del preceptor, en «Su clave de firma», hay un código. No es un secreto.</translation>
     </message>
     <message>
         <source>Open its file, or a picture of the code</source>
@@ -4618,8 +4618,8 @@
         <translation>Un estudiante</translation>
     </message>
     <message>
-        <source>This is not a signing key. On the preceptor&apos;s phone: My signing key.</source>
-        <translation>Esto no es una clave de firma. En el teléfono del preceptor: Mi clave de firma.</translation>
+        <source>This is not a signing key. On the preceptor&apos;s phone: Your signing key.</source>
+        <translation>Esto no es una clave de firma. En el teléfono del preceptor: Su clave de firma.</translation>
     </message>
     <message>
         <source>Write the name of the preceptor.</source>

@@ -12,7 +12,7 @@ FocusScope {
     required property Share share
     property string page: "people"
     property string invitedFrom: "people" ///< where an invitation that is shown leads back to
-    signal left
+    signal leave
     signal openParcels
 
     function goBack() {
@@ -20,7 +20,7 @@ FocusScope {
                          invitation: invitedFrom, preceptor: "preceptors", card: "preceptors",
                          vouch: "preceptors" }[page]
         if (before === undefined)
-            left()
+            leave()
         else
             page = before
     }

@@ -65,12 +65,13 @@ PageFrame {
         visible: page.changing && page.rules.readingBack
         draft: page.rules.draft
     }
-    NoteBox {
-        text: page.rules.error
-        grave: true
-    }
 
     actions: [
+        NoteBox {
+            text: page.rules.error
+            visible: page.changing && text.length > 0
+            grave: true
+        },
         ActionButton {
             objectName: "changeRules"
             visible: page.rules.mayChange && !page.changing

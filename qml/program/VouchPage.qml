@@ -22,7 +22,7 @@ PageFrame {
     }
     Words {
         visible: !page.vouching.chosen
-        text: qsTr("In person: on the preceptor's phone, under My signing key, there is a code. It is no secret.")
+        text: qsTr("In person: on the preceptor's phone, under Your signing key, there is a code. It is no secret.")
         color: Look.colors.quietInk
     }
     CodeReader {

@@ -84,7 +84,7 @@ void Vouching::readKey(const QByteArray& code)
     const auto bytes = keys::fromHex(digits.toStdString());
     const auto key = bytes ? keys::VerifyKey::from(*bytes) : std::nullopt;
     if (!key) {
-        m_error = tr("This is not a signing key. On the preceptor's phone: My signing key.");
+        m_error = tr("This is not a signing key. On the preceptor's phone: Your signing key.");
         Q_EMIT changed();
         return;
     }

@@ -42,12 +42,12 @@ PageFrame {
         visible: page.readBack
         draft: page.settingUp.rules
     }
-    NoteBox {
-        text: page.settingUp.error
-        grave: true
-    }
 
     actions: [
+        NoteBox {
+            text: page.settingUp.error
+            grave: true
+        },
         ActionButton {
             objectName: "rulesNext"
             Layout.fillWidth: true

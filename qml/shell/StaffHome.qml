@@ -160,7 +160,7 @@ FocusScope {
             camera: home.phone.camera
             share: home.phone.share
             page: home.programPage
-            onLeft: home.goBack()
+            onLeave: home.goBack()
             onOpenParcels: {
                 home.over = ""
                 home.place = 2
