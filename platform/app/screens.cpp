@@ -2,6 +2,7 @@
 
 #include "platform/app/screen_walk.h"
 #include "platform/app/staff_screens.h"
+#include "platform/app/program_screens.h"
 #include "platform/app/window.h"
 #include "qml/parts/pack_seal.h"
 
@@ -66,6 +67,12 @@ public:
             drawFirst();
         }
         drawStaff(m_walk, m_phone);
+        if (error().isEmpty()) {
+            m_walk.wear(m_dress, m_ownWindow.window());
+            walkDirector(m_walk, m_ownPhone);
+            forgetOwnVault();
+            m_walk.wear(m_dress, m_window.window());
+        }
         if (desk || !error().isEmpty()) {
             return;
         }
@@ -104,9 +111,10 @@ private:
     void drawFirst()
     {
         shoot("01-welcome");
-        put("firstPages", "joiningNow", true);
+        put("firstPages", "way", QStringLiteral("join"));
         shoot("02-invitation");
-        put("firstPages", "joiningNow", false);
+        put("firstPages", "way", QString());
+        walkFirstDirector(m_walk, m_phone);
     }
 
     void drawStudent()
@@ -233,13 +241,13 @@ private:
 
     void drawOwnPhone()
     {
-        put("firstPages", "startingNow", true);
+        put("firstPages", "way", QStringLiteral("sign"));
         shoot("50-sign-here");
         const QString secret = QStringLiteral("harbor linen oak");
-        m_ownPhone.startingToSign()->make(QStringLiteral("L. Brandt"), QStringLiteral("CST"), secret, secret, false);
-        waitUntil([this] { return m_ownPhone.startingToSign()->made(); });
+        m_ownPhone.first()->signing()->make(QStringLiteral("L. Brandt"), QStringLiteral("CST"), secret, secret, false);
+        waitUntil([this] { return m_ownPhone.first()->signing()->made(); });
         shoot("51-key-made");
-        m_ownPhone.startingToSign()->finish();
+        m_ownPhone.first()->signing()->finish();
         waitUntil([this] { return m_ownPhone.stage() == Phone::Signing; });
         preceptor::SigningPhone* signing = m_ownPhone.signing();
         if (signing == nullptr) {
@@ -277,7 +285,15 @@ private:
         put("signerHome", "over", QString());
         m_ownPhone.lock();
         shoot("66-locked");
-        for (const char* end : {"", "-wal", "-shm"}) { // the next dress begins anew
+        forgetOwnVault();
+    }
+
+    /// The own phone is as nobody has used it.
+    void forgetOwnVault()
+    {
+        m_ownPhone.lock();
+        settle(); // the vault is closed
+        for (const char* end : {"", "-wal", "-shm"}) {
             QFile::remove(m_ownVault + QLatin1String(end));
         }
         m_ownPhone.lock();

@@ -1,5 +1,7 @@
 #include "platform/app/staff_screens.h"
 
+#include "platform/app/program_screens.h"
+
 namespace peelpack::app {
 namespace {
 
@@ -41,6 +43,7 @@ public:
         m_walk.shoot("64-me");
         m_walk.put("staffHome", "over", QStringLiteral("rules"));
         m_walk.shoot("65-rules");
+        walkProgram(m_walk, m_phone);
         m_phone.leaveDemo();
         ScreenWalk::settle();
     }
@@ -120,17 +123,17 @@ public:
         evidence_pages::Completion* completion = m_phone.evidence()->completion();
         completion->show(m_phone.staff()->board()->rows()->rows().front().id);
         m_walk.put("staffHome", "over", QStringLiteral("completion"));
-        m_walk.shoot("70-cases-short");
+        m_walk.shoot("90-cases-short");
         m_walk.put("completionPage", "doing", QStringLiteral("reason"));
-        m_walk.shoot("71-why-complete");
+        m_walk.shoot("91-why-complete");
         m_walk.put("completionPage", "reason", QStringLiteral("The site closed its rooms for a month."));
         m_walk.put("completionPage", "doing", QStringLiteral("readBack"));
-        m_walk.shoot("72-what-is-signed");
+        m_walk.shoot("92-what-is-signed");
         m_walk.put("completionPage", "doing", QString());
         completion->decide(QStringLiteral("The site closed its rooms for a month."));
-        m_walk.shoot("73-complete-by-exception");
+        m_walk.shoot("93-complete-by-exception");
         completion->makeRecord(m_phone.demoProgramCode());
-        m_walk.shoot("74-record-made");
+        m_walk.shoot("94-record-made");
         if (completion->made().isEmpty()) {
             m_walk.fail(completion->error());
         }

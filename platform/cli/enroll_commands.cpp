@@ -3,16 +3,15 @@
 #include "core/base/text.h"
 #include "platform/cli/answer.h"
 #include "platform/cli/bytes_file.h"
-#include "platform/cli/class_list.h"
 #include "platform/cli/vault_access.h"
-#include "platform/session/directory.h"
-#include "platform/session/setup.h"
-#include "sync/merge/receipts.h"
+#include "platform/files/text_file.h"
+#include "platform/session/class_list.h"
+#include "platform/session/enrolling.h"
 
 namespace peelpack::cli {
 namespace {
 
-constexpr std::int64_t usualDays = 14;
+using session::usualInvitationDays;
 constexpr std::size_t mostCodeBytes = 4096;
 
 base::Result<Answer> invite(const Arguments& arguments)
@@ -27,24 +26,19 @@ base::Result<Answer> invite(const Arguments& arguments)
     }
     session::Session& session = *opened.value().session;
     const session::Directory directory(session);
-    std::string name = typed(arguments, "name");
-    std::optional<keys::Id> person;
-    std::vector<std::string> scopes = arguments.list("for");
-    std::optional<journal::Role> role = session::roleFromWord(arguments.value("role").value_or("student"));
-    if (const auto again = arguments.value("again")) {
-        const base::Result<const session::Person*> known = directory.findPerson(*again);
-        if (!known) {
-            return known.error();
+    const auto made = [&]() -> base::Result<session::OpenInvitation> {
+        if (const auto again = arguments.value("again")) {
+            const base::Result<const session::Person*> known = directory.findPerson(*again);
+            return known ? session::inviteAgain(session, *known.value(), usualInvitationDays) : known.error();
         }
-        person = known.value()->id;
-        name = known.value()->name;
-        role = known.value()->role;
-        scopes = known.value()->scopes;
-    }
-    if (!role) {
-        return base::Error{base::ErrorCode::BadUsage, "--role is one of instructor, coordinator, contact and student."};
-    }
-    const auto made = session::invite(session, name, *role, scopes, person, usualDays);
+        const std::optional<journal::Role> role = session::roleFromWord(arguments.value("role").value_or("student"));
+        if (!role) {
+            return base::Error{base::ErrorCode::BadUsage,
+                               "--role is one of instructor, coordinator, contact and student."};
+        }
+        return session::invite(session, typed(arguments, "name"), *role, arguments.list("for"), std::nullopt,
+                               usualInvitationDays);
+    }();
     if (!made) {
         return made.error();
     }
@@ -54,10 +48,28 @@ base::Result<Answer> invite(const Arguments& arguments)
     Answer answer;
     answer.json = {{"invitation", *out},
                    {"person", keys::hex(keys::Invitation::fromCode(made.value().code).value().person.view())},
-                   {"days", usualDays}};
-    answer.text = "The invitation is in " + *out + ", good for " + std::to_string(usualDays) +
+                   {"days", usualInvitationDays}};
+    answer.text = "The invitation is in " + *out + ", good for " + std::to_string(usualInvitationDays) +
                   " days and one answer. Hand it over yourself: whoever has it can join in their name.\n";
     return answer;
+}
+
+/// The students of a class list that is good from the first line to the last.
+base::Result<std::vector<session::ListedStudent>> readClassList(const std::string& file)
+{
+    session::ClassListReader reader;
+    const base::Result<std::size_t> read =
+        files::readPieces(file, [&](std::string_view piece) { return reader.feed(piece); });
+    if (!read) {
+        return read.error();
+    }
+    session::ClassList list = reader.finish();
+    if (!list.refused.empty()) {
+        const session::RefusedLine& first = list.refused.front();
+        return base::Error{base::ErrorCode::BadInput,
+                           file + ", line " + std::to_string(first.line) + ": " + first.sentence};
+    }
+    return std::move(list.students);
 }
 
 /// Invites everybody on a class list.
@@ -67,7 +79,7 @@ base::Result<Answer> inviteClass(const Arguments& arguments)
     if (!folder) {
         return base::Error{base::ErrorCode::BadUsage, "Where shall the invitations go? Give --into FOLDER."};
     }
-    const base::Result<std::vector<ListedStudent>> students = readClassList(arguments.operands.front());
+    const base::Result<std::vector<session::ListedStudent>> students = readClassList(arguments.operands.front());
     if (!students) {
         return students.error();
     }
@@ -76,13 +88,17 @@ base::Result<Answer> inviteClass(const Arguments& arguments)
         return opened.error();
     }
     session::Session& session = *opened.value().session;
-    const std::vector<std::string> names = invitationNames(students.value());
+    std::vector<std::string> people;
+    for (const session::ListedStudent& student : students.value()) {
+        people.push_back(student.name);
+    }
+    const std::vector<std::string> names = session::invitationNames(people);
     Answer answer;
     answer.json["invitations"] = nlohmann::ordered_json::array();
     for (std::size_t i = 0; i < names.size(); ++i) {
-        const ListedStudent& student = students.value()[i];
+        const session::ListedStudent& student = students.value()[i];
         const auto made = session::invite(session, student.name, journal::Role::Student, {student.className},
-                                          std::nullopt, usualDays);
+                                          std::nullopt, usualInvitationDays);
         const base::Result<bool> kept =
             made ? writeNewFile(*folder + "/" + names[i], made.value().code) : base::Result<bool>(made.error());
         if (!kept) {
@@ -93,7 +109,7 @@ base::Result<Answer> inviteClass(const Arguments& arguments)
             {{"name", student.name}, {"class", student.className}, {"invitation", *folder + "/" + names[i]}});
     }
     answer.text = base::counted(names.size(), "invitation is", "invitations are") + " in " + *folder + ", good for " +
-                  std::to_string(usualDays) +
+                  std::to_string(usualInvitationDays) +
                   " days and one answer each. Print them (peelpack print invitations) or hand over the files yourself: "
                   "whoever has one can join in that name.\n";
     return answer;
@@ -193,38 +209,21 @@ base::Result<Answer> end(const Arguments& arguments)
         return opened.error();
     }
     session::Session& session = *opened.value().session;
-    if (!session.isStaff()) {
-        return base::Error{base::ErrorCode::BadValue, "Only an instructor or the director can end a device."};
-    }
     const session::Directory directory(session);
     const base::Result<const session::Person*> person = directory.findPerson(arguments.operands.front());
     if (!person) {
         return person.error();
     }
-    const keys::Id stream = session::grantStream(session, person.value()->role, person.value()->id);
-    std::vector<session::Writing> writings;
+    const auto ended = session::endDevices(session, *person.value(), reason.value());
+    if (!ended) {
+        return ended.error();
+    }
     nlohmann::ordered_json list = nlohmann::ordered_json::array();
     std::string lines;
-    for (const session::GrantedDevice& device : person.value()->devices) {
-        if (device.revoked) {
-            continue;
-        }
-        journal::Revoke revoke;
-        revoke.target = journal::KeyKind::Device;
-        revoke.feed = {device.key, stream};
-        revoke.accepted = merge::receiptedCount(session.authority(), revoke.feed);
-        revoke.reason = reason.value();
-        list.push_back({{"device", keys::hex(device.key.view())}, {"accepted", revoke.accepted}});
+    for (const session::EndedDevice& device : ended.value()) {
+        list.push_back({{"device", keys::hex(device.key.view())}, {"accepted", device.accepted}});
         lines += "Ended: a device of " + person.value()->name + "; what was received before stays good (" +
-                 std::to_string(revoke.accepted) + " entries).\n";
-        writings.push_back({stream, revoke});
-    }
-    if (writings.empty()) {
-        return base::Error{base::ErrorCode::NotFound, "This person has no device that is still granted."};
-    }
-    const auto written = session.append(writings);
-    if (!written) {
-        return written.error();
+                 std::to_string(device.accepted) + " entries).\n";
     }
     Answer answer;
     answer.json = {{"ended", list}};

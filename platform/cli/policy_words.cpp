@@ -6,6 +6,7 @@
 #include "platform/files/requirement_json.h"
 #include "platform/files/resources.h"
 #include "platform/files/text_file.h"
+#include "platform/session/program_rules.h"
 #include "sync/keys/hash.h"
 
 #include <algorithm>
@@ -13,8 +14,6 @@
 namespace peelpack::cli {
 namespace {
 
-constexpr std::array strengths{sheet::Strength::OwnPhone, sheet::Strength::Card, sheet::Strength::CardNew,
-                               sheet::Strength::Drawn, sheet::Strength::Paper};
 constexpr std::size_t mostSetBytes = 1U << 20U;
 
 base::Result<std::uint8_t> countedFrom(const std::string& text)
@@ -22,13 +21,12 @@ base::Result<std::uint8_t> countedFrom(const std::string& text)
     std::uint8_t counted = 0;
     for (const std::string_view word : base::split(text, ',')) {
         const auto strength = sheet::strengthFromId(base::trimmed(word));
-        const auto place = strength ? std::find(strengths.begin(), strengths.end(), *strength) : strengths.end();
-        if (place == strengths.end()) {
+        if (!strength || session::countedBit(*strength) == 0) {
             return base::Error{
                 base::ErrorCode::BadUsage,
                 "--counted takes some of own-phone, card, card-new, drawn and paper, with commas between."};
         }
-        counted = static_cast<std::uint8_t>(counted | (1U << static_cast<unsigned>(place - strengths.begin())));
+        counted = static_cast<std::uint8_t>(counted | session::countedBit(*strength));
     }
     return counted;
 }
@@ -77,9 +75,9 @@ base::Result<session::Rules> rulesFrom(const Arguments& arguments)
 std::vector<std::string> wordsOfCounted(std::uint8_t counted)
 {
     std::vector<std::string> words;
-    for (std::size_t bit = 0; bit < strengths.size(); ++bit) {
-        if ((counted >> bit & 1U) != 0) {
-            words.emplace_back(sheet::id(strengths.at(bit)));
+    for (const sheet::Strength strength : session::strengths) {
+        if ((counted & session::countedBit(strength)) != 0) {
+            words.emplace_back(sheet::id(strength));
         }
     }
     return words;

@@ -8,7 +8,6 @@
 #include "platform/session/cards.h"
 #include "platform/session/repudiations.h"
 #include "sync/keys/card.h"
-#include "sync/keys/password.h"
 
 #include <algorithm>
 
@@ -49,12 +48,7 @@ base::Result<Answer> makeCard(const Arguments& arguments)
         vouch.name = known.value()->name;
         vouch.credential = known.value()->credential;
         vouch.site = known.value()->site;
-        for (const session::SigningKeyOf& key : known.value()->keys) {
-            if (key.kind == journal::KeyKind::Card && key.epoch >= card.epoch) {
-                card.card = key.card;
-                card.epoch = key.epoch + 1;
-            }
-        }
+        card = session::nextCard(session, *known.value());
     }
     const bool staff = session.role() != journal::Role::Student;
     if (staff && vouch.name.empty()) {
@@ -64,10 +58,7 @@ base::Result<Answer> makeCard(const Arguments& arguments)
     if (!pin) {
         return pin.error();
     }
-    if (const base::Result<bool> strong = keys::checkPin(textOf(pin.value())); !strong) {
-        return strong.error();
-    }
-    const base::Result<keys::SigningKey> key = keys::cardKey(card, session.program(), textOf(pin.value()));
+    const base::Result<keys::SigningKey> key = session::keyOfNewCard(session, card, textOf(pin.value()));
     if (!key) {
         return key.error();
     }
@@ -102,11 +93,9 @@ base::Result<Answer> vouch(const Arguments& arguments)
     const auto cardText = arguments.value("card");
     const auto cardBytes = keys::fromHex(cardText.value_or(std::string()));
     const auto card = cardBytes ? keys::Id::from(*cardBytes) : std::nullopt;
-    journal::Vouch vouch;
-    vouch.name = typed(arguments, "name");
-    vouch.credential = typed(arguments, "credential");
-    vouch.site = typed(arguments, "site");
-    if (!key || vouch.name.empty() || (cardText && !card)) {
+    const session::PreceptorNames names{typed(arguments, "name"), typed(arguments, "credential"),
+                                        typed(arguments, "site"), {}};
+    if (!key || names.name.empty() || (cardText && !card)) {
         return usage(
             "Give --name and the --key that \"preceptor phone\" or \"preceptor card\" showed (64 digits); for a card "
             "also --card (32 digits).");
@@ -115,25 +104,12 @@ base::Result<Answer> vouch(const Arguments& arguments)
     if (!opened) {
         return opened.error();
     }
-    session::Session& session = *opened.value().session;
-    if (session.role() == journal::Role::Student) {
-        return base::Error{base::ErrorCode::BadValue, "A student cannot vouch for a preceptor."};
-    }
-    vouch.person = session.random().id();
-    const session::Directory directory(session);
-    if (const auto same = directory.findPreceptor(vouch.name)) {
-        vouch.person = same.value()->id; // the card and the phone of one preceptor
-    }
-    vouch.keyKind = card ? journal::KeyKind::Card : journal::KeyKind::Device;
-    vouch.key = *key;
-    vouch.card = card.value_or(keys::Id{});
-    vouch.epoch = card ? 1 : 0;
-    const auto written = session.append(session.programStream(), vouch);
-    if (!written) {
-        return written.error();
+    const base::Result<keys::Id> preceptor = session::vouchFor(*opened.value().session, names, {*key, card, 1});
+    if (!preceptor) {
+        return preceptor.error();
     }
     Answer answer;
-    answer.json = {{"preceptor", keys::hex(vouch.person.view())}};
+    answer.json = {{"preceptor", keys::hex(preceptor.value().view())}};
     answer.text = "Vouched for.\n";
     return answer;
 }
@@ -149,39 +125,18 @@ base::Result<Answer> revoke(const Arguments& arguments)
         return opened.error();
     }
     session::Session& session = *opened.value().session;
-    if (!session.isStaff()) {
-        return base::Error{base::ErrorCode::BadValue, "Only an instructor or the director can end a card."};
-    }
     const session::Directory directory(session);
     const base::Result<const session::Preceptor*> preceptor = directory.findPreceptor(arguments.operands.front());
     if (!preceptor) {
         return preceptor.error();
     }
-    std::vector<session::Writing> writings;
-    for (const session::SigningKeyOf& key : preceptor.value()->keys) {
-        if (key.revoked) {
-            continue;
-        }
-        journal::Revoke revoke;
-        revoke.target = key.kind;
-        revoke.card = key.card;
-        revoke.epoch = key.epoch;
-        if (key.kind == journal::KeyKind::Device) {
-            revoke.feed = {key.key, session.programStream()};
-        }
-        revoke.reason = reason.value();
-        writings.push_back({session.programStream(), revoke});
-    }
-    if (writings.empty()) {
-        return base::Error{base::ErrorCode::NotFound, "This preceptor has no card or phone that is still good."};
-    }
-    const auto written = session.append(writings);
-    if (!written) {
-        return written.error();
+    const base::Result<std::size_t> ended = session::endSigningKeys(session, *preceptor.value(), reason.value());
+    if (!ended) {
+        return ended.error();
     }
     Answer answer;
-    answer.json = {{"revoked", writings.size()}};
-    answer.text = "Ended: " + base::counted(writings.size(), "card or phone", "cards and phones") +
+    answer.json = {{"revoked", ended.value()}};
+    answer.text = "Ended: " + base::counted(ended.value(), "card or phone", "cards and phones") +
                   ". What you had received before stays good; the rest is aside until admitted.\n";
     return answer;
 }

@@ -7,6 +7,7 @@
 #include "platform/cli/short_id.h"
 #include "platform/cli/vault_access.h"
 #include "platform/session/directory.h"
+#include "platform/session/program_rules.h"
 #include "platform/session/setup.h"
 #include "platform/session/system_clock.h"
 #include "sync/keys/code.h"
@@ -28,13 +29,7 @@ base::Result<bool> showAndCheck(const keys::Secret& code, Secrets& secrets)
     if (!typedBack) {
         return typedBack.error();
     }
-    const base::Result<keys::Secret> read = keys::codeFromText(keys::CodeSort::Program, textOf(typedBack.value()));
-    if (!read) {
-        return read.error();
-    }
-    return read.value().equals(code.view())
-               ? base::Result<bool>(true)
-               : base::Error{base::ErrorCode::BadInput, "That is another code; nothing was made."};
+    return session::checkTypedBack(code, textOf(typedBack.value()));
 }
 
 base::Result<Answer> makeProgram(const Arguments& arguments)
@@ -126,23 +121,9 @@ base::Result<Answer> changeRules(const Arguments& arguments)
     if (!rules || !opened) {
         return rules ? opened.error() : rules.error();
     }
-    session::Session& session = *opened.value().session;
-    if (session.role() != journal::Role::Director) {
-        return base::Error{base::ErrorCode::BadValue, "Only the director changes the rules."};
-    }
-    const auto inForce = trust::policyInForce(session.authority(), session.ledger().feeds());
     const session::Rules& r = rules.value();
-    const journal::Policy policy{inForce ? inForce->entry.hash : keys::Hash{},
-                                 r.requirementSet,
-                                 r.setDigest,
-                                 r.term,
-                                 r.firstDay,
-                                 r.lastDay,
-                                 r.counted,
-                                 1};
-    const auto written = session.append(session.programStream(), policy);
-    if (!written) {
-        return written.error();
+    if (const base::Result<bool> changed = session::changeRules(*opened.value().session, r); !changed) {
+        return changed.error();
     }
     Answer answer;
     answer.json = {{"requirementSet", r.requirementSet}, {"counted", wordsOfCounted(r.counted)}};

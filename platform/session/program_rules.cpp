@@ -13,6 +13,42 @@ std::optional<journal::Policy> policyInForce(const Session& session)
     return inForce ? std::optional(inForce->policy) : std::nullopt;
 }
 
+std::vector<journal::Policy> policiesSoFar(const Session& session)
+{
+    std::vector<journal::Policy> found;
+    for (const trust::PolicyInForce& one : trust::policies(session.authority(), session.ledger().feeds())) {
+        found.push_back(one.policy);
+    }
+    return found;
+}
+
+base::Result<bool> changeRules(Session& session, const Rules& rules)
+{
+    if (session.role() != journal::Role::Director) {
+        return base::Error{base::ErrorCode::BadValue, "Only the director changes the rules."};
+    }
+    const auto inForce = trust::policyInForce(session.authority(), session.ledger().feeds());
+    const journal::Policy policy{inForce ? inForce->entry.hash : keys::Hash{},
+                                 rules.requirementSet,
+                                 rules.setDigest,
+                                 rules.term,
+                                 rules.firstDay,
+                                 rules.lastDay,
+                                 rules.counted,
+                                 1};
+    const auto written = session.append(session.programStream(), policy);
+    return written ? base::Result<bool>(true) : written.error();
+}
+
+std::uint8_t countedBit(sheet::Strength strength)
+{
+    if (strength == sheet::Strength::None) {
+        return 0;
+    }
+    const auto bit = static_cast<unsigned>(strength) - static_cast<unsigned>(sheet::Strength::OwnPhone);
+    return static_cast<std::uint8_t>(1U << bit);
+}
+
 base::Result<requirement::RequirementSet> setInForce(const Session& session)
 {
     const std::optional<journal::Policy> policy = policyInForce(session);

@@ -4,6 +4,7 @@
 #include "platform/session/refusal.h"
 #include "platform/vault/vault_error.h"
 #include "sync/keys/card.h"
+#include "sync/keys/code.h"
 
 #include <nlohmann/json.hpp>
 
@@ -90,6 +91,17 @@ std::optional<journal::Position> newestHead(const Session& session, const keys::
 }
 
 } // namespace
+
+base::Result<bool> checkTypedBack(const keys::Secret& code, std::string_view typed)
+{
+    const base::Result<keys::Secret> read = keys::codeFromText(keys::CodeSort::Program, typed);
+    if (!read) {
+        return read.error();
+    }
+    return read.value().equals(code.view())
+               ? base::Result<bool>(true)
+               : base::Error{base::ErrorCode::BadInput, "That is another code; nothing was made."};
+}
 
 base::Result<bool> beginProgram(vault::Vault& vault, const keys::SigningKey& programKey, const std::string& name,
                                 const Rules& rules, const Clock& clock, keys::RandomSource& random)

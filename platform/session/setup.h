@@ -5,6 +5,10 @@
 
 namespace peelpack::session {
 
+/// Whether a new program code that was typed back is the one that was shown, so that it is known to be on paper before
+/// anything depends on it. BadInput: a slip of the pen, and where; or another code.
+base::Result<bool> checkTypedBack(const keys::Secret& code, std::string_view typed);
+
 /// The rules with which a program begins, or that replace older ones.
 struct Rules {
     std::string requirementSet; ///< id

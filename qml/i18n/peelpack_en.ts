@@ -53,6 +53,37 @@
     </message>
 </context>
 <context>
+    <name>ClassListPage</name>
+    <message numerus="yes">
+        <source>Cannot be used: %n line(s)</source>
+        <translation>
+            <numerusform>Cannot be used: %n line</numerusform>
+            <numerusform>Cannot be used: %n lines</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Invited: %n student(s)</source>
+        <translation>
+            <numerusform>Invited: %n student</numerusform>
+            <numerusform>Invited: %n students</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>On the list: %n student(s)</source>
+        <translation>
+            <numerusform>On the list: %n student</numerusform>
+            <numerusform>On the list: %n students</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Invite these %n student(s)</source>
+        <translation>
+            <numerusform>Invite this student</numerusform>
+            <numerusform>Invite these %n students</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>MarkingPage</name>
     <message numerus="yes">
         <source>%n skill(s) not marked: they stay open.</source>
@@ -69,6 +100,16 @@
         <translation>
             <numerusform>Locks after %n minute without a touch</numerusform>
             <numerusform>Locks after %n minutes without a touch</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>PapersPage</name>
+    <message numerus="yes">
+        <source>%n invitation(s), to be cut apart and given out. Whoever has one can join in that name.</source>
+        <translation>
+            <numerusform>%n invitation, to be cut apart and given out. Whoever has it can join in that name.</numerusform>
+            <numerusform>%n invitations, to be cut apart and given out. Whoever has one can join in that name.</numerusform>
         </translation>
     </message>
 </context>
@@ -338,6 +379,40 @@
         <translation>
             <numerusform>%n skill marked</numerusform>
             <numerusform>%n skills marked</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::program::People</name>
+    <message numerus="yes">
+        <source>%n device(s)</source>
+        <translation>
+            <numerusform>%n device</numerusform>
+            <numerusform>%n devices</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n ended</source>
+        <translation>
+            <numerusform>%n ended</numerusform>
+            <numerusform>%n ended</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>in use · %n entry(s) received</source>
+        <translation>
+            <numerusform>in use · %n entry received</numerusform>
+            <numerusform>in use · %n entries received</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::program::Vouching</name>
+    <message numerus="yes">
+        <source>%n sheet(s) wait for it</source>
+        <translation>
+            <numerusform>%n sheet waits for it</numerusform>
+            <numerusform>%n sheets wait for it</numerusform>
         </translation>
     </message>
 </context>

@@ -241,6 +241,100 @@
     </message>
 </context>
 <context>
+    <name>CardMadePage</name>
+    <message>
+        <source>The signing card, shown only now</source>
+        <translation>La tarjeta de firma; solo se muestra ahora</translation>
+    </message>
+    <message>
+        <source>Code of the new signing card</source>
+        <translation>Código de la nueva tarjeta de firma</translation>
+    </message>
+    <message>
+        <source>To be typed where there is no camera.</source>
+        <translation>Para escribirlo donde no haya cámara.</translation>
+    </message>
+    <message>
+        <source>It is vouched for. Let the preceptor photograph it, or print it. Never write the PIN on it.</source>
+        <translation>Está avalada. Deje que el preceptor la fotografíe o imprímala. No escriba nunca el PIN en ella.</translation>
+    </message>
+    <message>
+        <source>Nobody vouches for it yet. The preceptor chooses the PIN when they first sign with it; then it waits here for you to vouch.</source>
+        <translation>Nadie la avala todavía. El preceptor elige el PIN al firmar con ella por primera vez; después espera aquí su aval.</translation>
+    </message>
+    <message>
+        <source>Print it: save it as PDF</source>
+        <translation>Imprimirla: guardar como PDF</translation>
+    </message>
+    <message>
+        <source>Saved as %1. Print it and delete the file.</source>
+        <translation>Guardado como %1. Imprímalo y borre el archivo.</translation>
+    </message>
+    <message>
+        <source>The preceptor has it</source>
+        <translation>El preceptor la tiene</translation>
+    </message>
+</context>
+<context>
+    <name>CardPage</name>
+    <message>
+        <source>Another signing card</source>
+        <translation>Otra tarjeta de firma</translation>
+    </message>
+    <message>
+        <source>A new signing card</source>
+        <translation>Una tarjeta de firma nueva</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Name of the preceptor</source>
+        <translation>Nombre del preceptor</translation>
+    </message>
+    <message>
+        <source>Credential, such as CST or RN</source>
+        <translation>Credencial, por ejemplo CST o RN</translation>
+    </message>
+    <message>
+        <source>Site where they work</source>
+        <translation>Sede donde trabaja</translation>
+    </message>
+    <message>
+        <source>The preceptor is here and chooses the PIN now</source>
+        <translation>El preceptor está aquí y elige el PIN ahora</translation>
+    </message>
+    <message>
+        <source>The card counts at once.</source>
+        <translation>La tarjeta cuenta enseguida.</translation>
+    </message>
+    <message>
+        <source>The PIN is chosen at the first signature; what the card signs counts once you vouch for it then.</source>
+        <translation>El PIN se elige con la primera firma; lo que firme la tarjeta cuenta cuando usted la avale después.</translation>
+    </message>
+    <message>
+        <source>Give the device to the preceptor for the PIN: only they may know it.</source>
+        <translation>Dé el equipo al preceptor para el PIN: solo el preceptor debe conocerlo.</translation>
+    </message>
+    <message>
+        <source>PIN, 6 to 12 digits</source>
+        <translation>PIN, de 6 a 12 dígitos</translation>
+    </message>
+    <message>
+        <source>The same again</source>
+        <translation>Lo mismo otra vez</translation>
+    </message>
+    <message>
+        <source>Making the card</source>
+        <translation>Creando la tarjeta</translation>
+    </message>
+    <message>
+        <source>Make the card</source>
+        <translation>Crear la tarjeta</translation>
+    </message>
+</context>
+<context>
     <name>CheckPlace</name>
     <message>
         <source>All that wait</source>
@@ -463,6 +557,69 @@
     </message>
 </context>
 <context>
+    <name>ClassListPage</name>
+    <message>
+        <source>Invite a whole class</source>
+        <translation>Invitar a toda una clase</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>A table as CSV with a header row and the columns name and class; other columns are passed over.</source>
+        <translation>Una tabla CSV con una fila de títulos y las columnas name y class; las demás columnas no se leen.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Cannot be used: %n line(s)</source>
+        <translation>
+            <numerusform>No se puede usar: %n línea</numerusform>
+            <numerusform>No se pueden usar: %n líneas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Invited: %n student(s)</source>
+        <translation>
+            <numerusform>Con invitación: %n estudiante</numerusform>
+            <numerusform>Con invitación: %n estudiantes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>On the list: %n student(s)</source>
+        <translation>
+            <numerusform>En la lista: %n estudiante</numerusform>
+            <numerusform>En la lista: %n estudiantes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Print all open invitations: save them as PDF</source>
+        <translation>Imprimir todas las invitaciones abiertas: guardar como PDF</translation>
+    </message>
+    <message>
+        <source>Save them as files, one for each student</source>
+        <translation>Guardarlas como archivos, uno por estudiante</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Guardado como %1.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Invite these %n student(s)</source>
+        <translation>
+            <numerusform>Invitar a este estudiante</numerusform>
+            <numerusform>Invitar a estos %n estudiantes</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Choose another list</source>
+        <translation>Elegir otra lista</translation>
+    </message>
+    <message>
+        <source>Choose the class list</source>
+        <translation>Elegir la lista de la clase</translation>
+    </message>
+</context>
+<context>
     <name>ClassPage</name>
     <message>
         <source>Class</source>
@@ -495,6 +652,29 @@
     <message>
         <source>Counted as recorded, placed as best. The program&apos;s director decides which requirements are in force and who has met them.</source>
         <translation>Contado como está anotado y ubicado de la mejor manera. La dirección del programa decide qué requisitos están en vigor y quién los ha cumplido.</translation>
+    </message>
+</context>
+<context>
+    <name>CodeReader</name>
+    <message>
+        <source>Open the file, or a picture of the code</source>
+        <translation>Abrir el archivo o una imagen del código</translation>
+    </message>
+    <message>
+        <source>Or paste the text</source>
+        <translation>O pegar el texto</translation>
+    </message>
+    <message>
+        <source>What the camera sees</source>
+        <translation>Lo que ve la cámara</translation>
+    </message>
+    <message>
+        <source>Scan the code</source>
+        <translation>Escanear el código</translation>
+    </message>
+    <message>
+        <source>Use this text</source>
+        <translation>Usar este texto</translation>
     </message>
 </context>
 <context>
@@ -805,6 +985,88 @@
     </message>
 </context>
 <context>
+    <name>InvitationPage</name>
+    <message>
+        <source>Invitation for %1</source>
+        <translation>Invitación para %1</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Code of the invitation</source>
+        <translation>Código de la invitación</translation>
+    </message>
+    <message>
+        <source>On their own phone: Join a program, then scan this. It serves one person once. Hand it over yourself: whoever has it can join in their name.</source>
+        <translation>En su propio teléfono: Unirse a un programa y escanear esto. Sirve a una persona una vez. Entréguela usted: quien la tenga puede unirse en su nombre.</translation>
+    </message>
+    <message>
+        <source>Save it as a file</source>
+        <translation>Guardarla como archivo</translation>
+    </message>
+    <message>
+        <source>Print it: save it as PDF</source>
+        <translation>Imprimirla: guardar como PDF</translation>
+    </message>
+    <message>
+        <source>Show it as text</source>
+        <translation>Mostrarla como texto</translation>
+    </message>
+    <message>
+        <source>Where there is no camera</source>
+        <translation>Donde no hay cámara</translation>
+    </message>
+    <message>
+        <source>Copied</source>
+        <translation>Copiado</translation>
+    </message>
+    <message>
+        <source>Copy the text</source>
+        <translation>Copiar el texto</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Guardado como %1.</translation>
+    </message>
+    <message>
+        <source>They have joined: take the answer</source>
+        <translation>Ya se ha unido: recibir la respuesta</translation>
+    </message>
+</context>
+<context>
+    <name>InvitePage</name>
+    <message>
+        <source>Invite somebody</source>
+        <translation>Invitar a alguien</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Name, as it stands in the program</source>
+        <translation>Nombre, como figura en el programa</translation>
+    </message>
+    <message>
+        <source>As what</source>
+        <translation>Como qué</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>Classes or sites, with semicolons between; for an instructor of the whole program none</source>
+        <translation>Clases o sedes, separadas por punto y coma; ninguna para un docente de todo el programa</translation>
+    </message>
+    <message>
+        <source>Make the invitation</source>
+        <translation>Crear la invitación</translation>
+    </message>
+</context>
+<context>
     <name>JoinPage</name>
     <message>
         <source>Program %1</source>
@@ -831,48 +1093,8 @@
         <translation>Te la da tu docente: un código para escanear, un archivo o un texto.</translation>
     </message>
     <message>
-        <source>What the camera sees</source>
-        <translation>Lo que ve la cámara</translation>
-    </message>
-    <message>
-        <source>Scan the code</source>
-        <translation>Escanear el código</translation>
-    </message>
-    <message>
-        <source>Open the file, or a picture of the code</source>
-        <translation>Abrir el archivo o una imagen del código</translation>
-    </message>
-    <message>
-        <source>Or paste the text</source>
-        <translation>O pega el texto</translation>
-    </message>
-    <message>
-        <source>Use this text</source>
-        <translation>Usar este texto</translation>
-    </message>
-    <message>
         <source>Your name, as your instructor knows it</source>
         <translation>Tu nombre, como lo conoce tu docente</translation>
-    </message>
-    <message>
-        <source>Open with a PIN</source>
-        <translation>Abrir con un PIN</translation>
-    </message>
-    <message>
-        <source>Quicker and weaker than a passphrase: whoever copies this phone&apos;s storage can try PINs.</source>
-        <translation>Más rápido y menos seguro que una frase de contraseña: quien copie la memoria de este teléfono puede probar PIN tras PIN.</translation>
-    </message>
-    <message>
-        <source>PIN, 6 to 12 digits</source>
-        <translation>PIN, de 6 a 12 dígitos</translation>
-    </message>
-    <message>
-        <source>Passphrase, at least 8 characters; four odd words are good</source>
-        <translation>Frase de contraseña, al menos 8 caracteres; van bien cuatro palabras poco comunes</translation>
-    </message>
-    <message>
-        <source>The same again</source>
-        <translation>Lo mismo otra vez</translation>
     </message>
     <message>
         <source>Making your record</source>
@@ -896,10 +1118,6 @@
     <message>
         <source>1. Write down your vault code</source>
         <translation>1. Anota tu código de la bóveda</translation>
-    </message>
-    <message>
-        <source>Shown only now. It opens your record when you have forgotten your PIN or passphrase: keep it on paper, not on this phone.</source>
-        <translation>Solo se muestra ahora. Abre tu registro si olvidas tu PIN o tu frase de contraseña: guárdalo en papel, no en este teléfono.</translation>
     </message>
     <message>
         <source>2. Show this to your instructor</source>
@@ -928,6 +1146,14 @@
     <message>
         <source>The code is on paper, go on</source>
         <translation>El código está en papel, seguir</translation>
+    </message>
+    <message>
+        <source>Copy the answer as text</source>
+        <translation>Copiar la respuesta como texto</translation>
+    </message>
+    <message>
+        <source>Copied: paste it into a message to your instructor</source>
+        <translation>Copiada: pégala en un mensaje a tu docente</translation>
     </message>
 </context>
 <context>
@@ -1238,6 +1464,29 @@
     <message>
         <source>That is me</source>
         <translation>Soy yo</translation>
+    </message>
+</context>
+<context>
+    <name>NewSecret</name>
+    <message>
+        <source>Open with a PIN</source>
+        <translation>Abrir con un PIN</translation>
+    </message>
+    <message>
+        <source>Quicker and weaker than a passphrase: whoever copies this phone&apos;s storage can try PINs.</source>
+        <translation>Más rápido y menos seguro que una frase de contraseña: quien copie la memoria de este teléfono puede probar PIN tras PIN.</translation>
+    </message>
+    <message>
+        <source>PIN, 6 to 12 digits</source>
+        <translation>PIN, de 6 a 12 dígitos</translation>
+    </message>
+    <message>
+        <source>Passphrase, at least 8 characters; four odd words are good</source>
+        <translation>Frase de contraseña, al menos 8 caracteres; van bien cuatro palabras poco comunes</translation>
+    </message>
+    <message>
+        <source>The same again</source>
+        <translation>Lo mismo otra vez</translation>
     </message>
 </context>
 <context>
@@ -1575,6 +1824,41 @@
     </message>
 </context>
 <context>
+    <name>PeoplePage</name>
+    <message>
+        <source>People</source>
+        <translation>Personas</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>No student is in yet. Invite them one by one, or all at once from a class list.</source>
+        <translation>Todavía no hay estudiantes. Invítelos uno a uno o a todos a la vez con la lista de la clase.</translation>
+    </message>
+    <message>
+        <source>Invited, not answered yet</source>
+        <translation>Con invitación, sin respuesta todavía</translation>
+    </message>
+    <message>
+        <source>Staff</source>
+        <translation>Personal docente</translation>
+    </message>
+    <message>
+        <source>Invite somebody</source>
+        <translation>Invitar a alguien</translation>
+    </message>
+    <message>
+        <source>Take an answer, let somebody in</source>
+        <translation>Recibir una respuesta, dar entrada a alguien</translation>
+    </message>
+    <message>
+        <source>Invite a whole class</source>
+        <translation>Invitar a toda una clase</translation>
+    </message>
+</context>
+<context>
     <name>PerformedPage</name>
     <message>
         <source>For %1 · sheet %2 of %3</source>
@@ -1646,6 +1930,45 @@
     </message>
 </context>
 <context>
+    <name>PersonPage</name>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Devices</source>
+        <translation>Equipos</translation>
+    </message>
+    <message>
+        <source>End this device</source>
+        <translation>Poner fin a este equipo</translation>
+    </message>
+    <message>
+        <source>What was received before stays good; what comes later is not counted. Why is it ended?</source>
+        <translation>Lo recibido antes sigue valiendo; lo que llegue después no se cuenta. ¿Por qué se le pone fin?</translation>
+    </message>
+    <message>
+        <source>End it</source>
+        <translation>Poner fin</translation>
+    </message>
+    <message>
+        <source>The phone is lost</source>
+        <translation>El teléfono se perdió</translation>
+    </message>
+    <message>
+        <source>Has left the program</source>
+        <translation>Dejó el programa</translation>
+    </message>
+    <message>
+        <source>A new phone goes on where the old one was: end the lost one, then invite again.</source>
+        <translation>Un teléfono nuevo sigue donde quedó el anterior: ponga fin al perdido e invite otra vez.</translation>
+    </message>
+    <message>
+        <source>Invite for another device</source>
+        <translation>Invitar para otro equipo</translation>
+    </message>
+</context>
+<context>
     <name>PlaceCard</name>
     <message>
         <source>Choose</source>
@@ -1654,6 +1977,68 @@
     <message>
         <source>Count under %1</source>
         <translation>Contar en %1</translation>
+    </message>
+</context>
+<context>
+    <name>PreceptorPage</name>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>End it</source>
+        <translation>Poner fin</translation>
+    </message>
+    <message>
+        <source>What you had received before stays good; the rest is not counted until somebody admits it. Why is it ended?</source>
+        <translation>Lo que ya había recibido sigue valiendo; lo demás no se cuenta hasta que alguien lo admita. ¿Por qué se le pone fin?</translation>
+    </message>
+    <message>
+        <source>The card is lost</source>
+        <translation>La tarjeta se perdió</translation>
+    </message>
+    <message>
+        <source>Somebody else knows the PIN</source>
+        <translation>Otra persona conoce el PIN</translation>
+    </message>
+    <message>
+        <source>Does not work there any more</source>
+        <translation>Ya no trabaja allí</translation>
+    </message>
+    <message>
+        <source>Make another signing card</source>
+        <translation>Crear otra tarjeta de firma</translation>
+    </message>
+</context>
+<context>
+    <name>PreceptorsPage</name>
+    <message>
+        <source>Preceptors and cards</source>
+        <translation>Preceptores y tarjetas</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Nobody vouches for these yet</source>
+        <translation>Nadie avala todavía a estos</translation>
+    </message>
+    <message>
+        <source>Who may sign</source>
+        <translation>Quién puede firmar</translation>
+    </message>
+    <message>
+        <source>No preceptor is known yet. Make a signing card for each, or vouch for their own phone.</source>
+        <translation>Todavía no se conoce a ningún preceptor. Cree una tarjeta de firma para cada uno o avale su propio teléfono.</translation>
+    </message>
+    <message>
+        <source>Make a signing card</source>
+        <translation>Crear una tarjeta de firma</translation>
+    </message>
+    <message>
+        <source>Vouch for a preceptor&apos;s own phone</source>
+        <translation>Avalar el teléfono de un preceptor</translation>
     </message>
 </context>
 <context>
@@ -1837,6 +2222,29 @@
     </message>
 </context>
 <context>
+    <name>RulesForm</name>
+    <message>
+        <source>What the term is called, such as Spring 2027</source>
+        <translation>Cómo se llama el periodo, por ejemplo Primavera 2027</translation>
+    </message>
+    <message>
+        <source>First day of the term: year-month-day</source>
+        <translation>Primer día del periodo: año-mes-día</translation>
+    </message>
+    <message>
+        <source>Last day of the term</source>
+        <translation>Último día del periodo</translation>
+    </message>
+    <message>
+        <source>Requirement set in force: you decide, nothing is chosen beforehand</source>
+        <translation>Requisitos en vigor: decide usted, nada está elegido de antemano</translation>
+    </message>
+    <message>
+        <source>Signatures that count; usually the first two</source>
+        <translation>Firmas que cuentan; por lo general las dos primeras</translation>
+    </message>
+</context>
+<context>
     <name>RulesPage</name>
     <message>
         <source>Rules in force</source>
@@ -1863,8 +2271,27 @@
         <translation>Preceptores con tarjeta o teléfono conocidos</translation>
     </message>
     <message>
-        <source>The director sets the rules and adds people with the peelpack command; this app shows them.</source>
-        <translation>La dirección fija las reglas y agrega personas con el comando peelpack; esta app las muestra.</translation>
+        <source>Older and other rules</source>
+        <translation>Reglas anteriores y otras</translation>
+    </message>
+    <message>
+        <source>What was in force before; the director puts other rules in force</source>
+        <translation>Lo que estaba en vigor antes; la dirección pone otras reglas en vigor</translation>
+    </message>
+</context>
+<context>
+    <name>RulesReadBack</name>
+    <message>
+        <source>Requirements: %1</source>
+        <translation>Requisitos: %1</translation>
+    </message>
+    <message>
+        <source>How signatures count</source>
+        <translation>Cómo cuentan las firmas</translation>
+    </message>
+    <message>
+        <source>You decide as director which set is in force; this app sets no rule.</source>
+        <translation>Usted decide, como dirección, qué requisitos están en vigor; esta aplicación no fija ninguna regla.</translation>
     </message>
 </context>
 <context>
@@ -1896,6 +2323,76 @@
     <message>
         <source>A picture or file of the code</source>
         <translation>Una imagen o un archivo del código</translation>
+    </message>
+</context>
+<context>
+    <name>SetUpDirectorPage</name>
+    <message>
+        <source>Step 4 of 4</source>
+        <translation>Paso 4 de 4</translation>
+    </message>
+    <message>
+        <source>You and this device</source>
+        <translation>Usted y este equipo</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Your name, as it stands under what you decide</source>
+        <translation>Su nombre, como figura bajo lo que decide</translation>
+    </message>
+    <message>
+        <source>Setting up the program</source>
+        <translation>Creando el programa</translation>
+    </message>
+    <message>
+        <source>Set up the program</source>
+        <translation>Crear el programa</translation>
+    </message>
+</context>
+<context>
+    <name>SetUpRulesPage</name>
+    <message>
+        <source>Step 2 of 4</source>
+        <translation>Paso 2 de 4</translation>
+    </message>
+    <message>
+        <source>Step 1 of 4</source>
+        <translation>Paso 1 de 4</translation>
+    </message>
+    <message>
+        <source>Are these the rules?</source>
+        <translation>¿Son estas las reglas?</translation>
+    </message>
+    <message>
+        <source>Set up a program</source>
+        <translation>Crear un programa</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>For the director. It takes ten minutes: the rules, the program code, you. Have paper and a pen at hand.</source>
+        <translation>Para la dirección. Lleva diez minutos: las reglas, el código del programa, usted. Tenga a mano papel y bolígrafo.</translation>
+    </message>
+    <message>
+        <source>The program exists already</source>
+        <translation>El programa ya existe</translation>
+    </message>
+    <message>
+        <source>Take it over as its new director, with the program code</source>
+        <translation>Hacerse cargo como nueva dirección, con el código del programa</translation>
+    </message>
+    <message>
+        <source>Yes, show the program code</source>
+        <translation>Sí, mostrar el código del programa</translation>
+    </message>
+    <message>
+        <source>Read the rules back</source>
+        <translation>Releer las reglas</translation>
     </message>
 </context>
 <context>
@@ -2320,26 +2817,6 @@
         <translation>Su credencial, como CST o RN</translation>
     </message>
     <message>
-        <source>Open with a PIN</source>
-        <translation>Abrir con un PIN</translation>
-    </message>
-    <message>
-        <source>Quicker and weaker than a passphrase: whoever copies this phone&apos;s storage can try PINs.</source>
-        <translation>Más rápido y menos seguro que una frase de contraseña: quien copie la memoria de este teléfono puede probar PIN tras PIN.</translation>
-    </message>
-    <message>
-        <source>PIN, 6 to 12 digits</source>
-        <translation>PIN, de 6 a 12 dígitos</translation>
-    </message>
-    <message>
-        <source>Passphrase, at least 8 characters; four odd words are good</source>
-        <translation>Frase de contraseña, al menos 8 caracteres; van bien cuatro palabras poco comunes</translation>
-    </message>
-    <message>
-        <source>The same again</source>
-        <translation>Lo mismo otra vez</translation>
-    </message>
-    <message>
         <source>Making your key</source>
         <translation>Creando su clave</translation>
     </message>
@@ -2357,10 +2834,6 @@
     <message>
         <source>Write down your vault code</source>
         <translation>Anote el código de la bóveda</translation>
-    </message>
-    <message>
-        <source>Shown only now. It opens this phone&apos;s vault when you have forgotten your PIN or passphrase: keep it on paper, not on this phone.</source>
-        <translation>Solo se muestra ahora. Abre la bóveda de este teléfono si olvidó su PIN o frase de contraseña: guárdelo en papel, no en este teléfono.</translation>
     </message>
     <message>
         <source>Next you see your signing key: show it to an instructor, who vouches for it.</source>
@@ -2604,6 +3077,49 @@
     </message>
 </context>
 <context>
+    <name>TakeOverPage</name>
+    <message>
+        <source>For a new director</source>
+        <translation>Para una nueva dirección</translation>
+    </message>
+    <message>
+        <source>Take over a program</source>
+        <translation>Hacerse cargo de un programa</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>You need the program code from its paper, and a file with the record from the director before you or an instructor: you take it in afterwards.</source>
+        <translation>Necesita el código del programa, de su papel, y un archivo con el registro, de la dirección anterior o de un docente: lo recibe después.</translation>
+    </message>
+    <message>
+        <source>Program code</source>
+        <translation>Código del programa</translation>
+    </message>
+    <message>
+        <source>Which director of the program are you? The second is 2</source>
+        <translation>¿Qué dirección del programa es usted? La segunda es 2</translation>
+    </message>
+    <message>
+        <source>Your name, as it stands under what you decide</source>
+        <translation>Su nombre, como figura bajo lo que decide</translation>
+    </message>
+    <message>
+        <source>The device of the director before you keeps its rights until it is ended.</source>
+        <translation>El equipo de la dirección anterior conserva sus derechos hasta que se le ponga fin.</translation>
+    </message>
+    <message>
+        <source>Making your record</source>
+        <translation>Creando su registro</translation>
+    </message>
+    <message>
+        <source>Take over the program</source>
+        <translation>Hacerse cargo del programa</translation>
+    </message>
+</context>
+<context>
     <name>TallyPage</name>
     <message>
         <source>%1 of %2</source>
@@ -2718,6 +3234,87 @@
     </message>
 </context>
 <context>
+    <name>VaultCodeCard</name>
+    <message>
+        <source>Shown only now. It opens this device&apos;s vault when you have forgotten your PIN or passphrase: keep it on paper, not on this device.</source>
+        <translation>Solo se muestra ahora. Abre la bóveda de este equipo si se olvidan el PIN o la frase de contraseña: debe quedar en papel, no en este equipo.</translation>
+    </message>
+</context>
+<context>
+    <name>VaultMadePage</name>
+    <message>
+        <source>Write down your vault code</source>
+        <translation>Anote el código de la bóveda</translation>
+    </message>
+    <message>
+        <source>The program&apos;s id, which anybody may know</source>
+        <translation>El identificador del programa, que cualquiera puede conocer</translation>
+    </message>
+    <message>
+        <source>The code is on paper, go on</source>
+        <translation>El código está en papel, seguir</translation>
+    </message>
+</context>
+<context>
+    <name>VouchPage</name>
+    <message>
+        <source>Do you vouch for it?</source>
+        <translation>¿Lo avala?</translation>
+    </message>
+    <message>
+        <source>A preceptor&apos;s own phone</source>
+        <translation>El teléfono de un preceptor</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>In person: on the preceptor&apos;s phone, under Your signing key, there is a code. It is no secret.</source>
+        <translation>En persona: en el teléfono del preceptor, en «Su clave de firma», hay un código. No es un secreto.</translation>
+    </message>
+    <message>
+        <source>Open its file, or a picture of the code</source>
+        <translation>Abrir su archivo o una imagen del código</translation>
+    </message>
+    <message>
+        <source>Or the 64 digits</source>
+        <translation>O los 64 dígitos</translation>
+    </message>
+    <message>
+        <source>Vouch only for somebody whom you know, and who says to you that it is theirs. What it signed and signs counts then.</source>
+        <translation>Avale solo a quien conoce y le dice que es suyo. Entonces cuenta lo que firmó y lo que firme.</translation>
+    </message>
+    <message>
+        <source>Their phone shows the same digits:</source>
+        <translation>Su teléfono muestra los mismos dígitos:</translation>
+    </message>
+    <message>
+        <source>Signed with it and waiting</source>
+        <translation>Firmado con esto y en espera</translation>
+    </message>
+    <message>
+        <source>Name of the preceptor</source>
+        <translation>Nombre del preceptor</translation>
+    </message>
+    <message>
+        <source>A preceptor of this name is known: it is added to their cards and phones.</source>
+        <translation>Ya se conoce a un preceptor con este nombre: se añade a sus tarjetas y teléfonos.</translation>
+    </message>
+    <message>
+        <source>Credential, such as CST or RN</source>
+        <translation>Credencial, por ejemplo CST o RN</translation>
+    </message>
+    <message>
+        <source>Site where they work</source>
+        <translation>Sede donde trabaja</translation>
+    </message>
+    <message>
+        <source>I vouch for it</source>
+        <translation>Lo avalo</translation>
+    </message>
+</context>
+<context>
     <name>WaitingCard</name>
     <message>
         <source>looked at</source>
@@ -2815,6 +3412,10 @@
     <message>
         <source>Try it as an instructor</source>
         <translation>Probar como docente</translation>
+    </message>
+    <message>
+        <source>Set up a program</source>
+        <translation>Crear un programa</translation>
     </message>
 </context>
 <context>
@@ -4094,6 +4695,228 @@
     </message>
 </context>
 <context>
+    <name>peelpack::program::CardMaking</name>
+    <message>
+        <source>Write the name of the preceptor.</source>
+        <translation>Escriba el nombre del preceptor.</translation>
+    </message>
+    <message>
+        <source>The two PINs differ.</source>
+        <translation>Los dos PIN no coinciden.</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::program::ClassInviting</name>
+    <message>
+        <source>Line %1: %2</source>
+        <translation>Línea %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::program::Granting</name>
+    <message>
+        <source>This is not the text of an answer. Copy all of it.</source>
+        <translation>Este no es el texto de una respuesta. Cópielo entero.</translation>
+    </message>
+    <message>
+        <source>%1 is in. Send them a parcel next: then their phone knows it, too.</source>
+        <translation>%1 ya está en el programa. Envíele ahora un paquete: así también lo sabe su teléfono.</translation>
+    </message>
+    <message>
+        <source>Nothing was granted: somebody else may have answered. Invite %1 again; the old invitation is good for nothing then.</source>
+        <translation>No se dio entrada a nadie: puede que haya respondido otra persona. Invite otra vez a %1; la invitación anterior deja de servir.</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::program::Inviting</name>
+    <message>
+        <source>for another device</source>
+        <translation>para otro equipo</translation>
+    </message>
+    <message>
+        <source>until %1</source>
+        <translation>hasta el %1</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::program::Papers</name>
+    <message>
+        <source>No invitation is open.</source>
+        <translation>No hay ninguna invitación abierta.</translation>
+    </message>
+    <message>
+        <source>From 1 to %1 stubs, numbered from 1 or later.</source>
+        <translation>De 1 a %1 talones, numerados desde 1 o más.</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::program::People</name>
+    <message>
+        <source>director</source>
+        <translation>dirección</translation>
+    </message>
+    <message>
+        <source>instructor</source>
+        <translation>docente</translation>
+    </message>
+    <message>
+        <source>coordinator</source>
+        <translation>coordinación</translation>
+    </message>
+    <message>
+        <source>contact of a site</source>
+        <translation>contacto de una sede</translation>
+    </message>
+    <message>
+        <source>student</source>
+        <translation>estudiante</translation>
+    </message>
+    <message>
+        <source>%1, you</source>
+        <translation>%1, usted</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n device(s)</source>
+        <translation>
+            <numerusform>%n equipo</numerusform>
+            <numerusform>%n equipos</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n ended</source>
+        <translation>
+            <numerusform>%n con fin</numerusform>
+            <numerusform>%n con fin</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Device %1</source>
+        <translation>Equipo %1</translation>
+    </message>
+    <message>
+        <source>ended; what was received before stays good</source>
+        <translation>con fin; lo recibido antes sigue valiendo</translation>
+    </message>
+    <message numerus="yes">
+        <source>in use · %n entry(s) received</source>
+        <translation>
+            <numerusform>en uso · %n anotación recibida</numerusform>
+            <numerusform>en uso · %n anotaciones recibidas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>in use · nothing received yet</source>
+        <translation>en uso · nada recibido todavía</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::program::Preceptors</name>
+    <message>
+        <source>Own phone</source>
+        <translation>Teléfono propio</translation>
+    </message>
+    <message>
+        <source>Signing card no. %1</source>
+        <translation>Tarjeta de firma n.º %1</translation>
+    </message>
+    <message>
+        <source>may not sign any more</source>
+        <translation>ya no puede firmar</translation>
+    </message>
+    <message>
+        <source>ended; signs nothing that counts any more</source>
+        <translation>con fin; ya no firma nada que cuente</translation>
+    </message>
+    <message>
+        <source>in use</source>
+        <translation>en uso</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::program::ProgramRules</name>
+    <message>
+        <source>A term without a name</source>
+        <translation>Un periodo sin nombre</translation>
+    </message>
+    <message>
+        <source>%1, %2 to %3. Requirements: %4. What counts: %5.</source>
+        <translation>%1, del %2 al %3. Requisitos: %4. Lo que cuenta: %5.</translation>
+    </message>
+    <message>
+        <source>Signed: these rules are in force from now on. They reach the others with your next parcels.</source>
+        <translation>Firmado: estas reglas están en vigor desde ahora. Llegan a los demás con sus próximos paquetes.</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::program::RulesDraft</name>
+    <message>
+        <source>Never before an instructor has confirmed it with the preceptor</source>
+        <translation>Nunca antes de que un docente lo haya confirmado con el preceptor</translation>
+    </message>
+    <message>
+        <source>%1: %2 to %3</source>
+        <translation>%1: del %2 al %3</translation>
+    </message>
+    <message>
+        <source>The term</source>
+        <translation>El periodo</translation>
+    </message>
+    <message>
+        <source>Choose the requirement set that is in force.</source>
+        <translation>Elija los requisitos que están en vigor.</translation>
+    </message>
+    <message>
+        <source>The set in force is not one of those shipped with the app: choose one of them, or use the peelpack command with the set&apos;s file.</source>
+        <translation>Los requisitos en vigor no son de los que trae la aplicación: elija unos de ellos o use el comando peelpack con su archivo.</translation>
+    </message>
+    <message>
+        <source>At least one way of signing has to count.</source>
+        <translation>Debe contar al menos una forma de firmar.</translation>
+    </message>
+    <message>
+        <source>Say the first and the last day of the term as year, month, day: 2027-01-11.</source>
+        <translation>Indique el primer y el último día del periodo como año, mes, día: 2027-01-11.</translation>
+    </message>
+    <message>
+        <source>The term ends before it begins: look at the two days again.</source>
+        <translation>El periodo termina antes de empezar: revise los dos días.</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::program::Vouching</name>
+    <message>
+        <source>own phone</source>
+        <translation>teléfono propio</translation>
+    </message>
+    <message>
+        <source>signing card made on the spot</source>
+        <translation>tarjeta de firma hecha en el momento</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s) wait for it</source>
+        <translation>
+            <numerusform>%n hoja lo espera</numerusform>
+            <numerusform>%n hojas lo esperan</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1, %2: %3</source>
+        <translation>%1, %2: %3</translation>
+    </message>
+    <message>
+        <source>A student</source>
+        <translation>Un estudiante</translation>
+    </message>
+    <message>
+        <source>This is not a signing key. On the preceptor&apos;s phone: Your signing key.</source>
+        <translation>Esto no es una clave de firma. En el teléfono del preceptor: Su clave de firma.</translation>
+    </message>
+    <message>
+        <source>Write the name of the preceptor.</source>
+        <translation>Escriba el nombre del preceptor.</translation>
+    </message>
+</context>
+<context>
     <name>peelpack::share::DialogShare</name>
     <message>
         <source>%1 is there already. Choose another folder, or move it away.</source>
@@ -4116,6 +4939,17 @@
     </message>
 </context>
 <context>
+    <name>peelpack::shell::FirstStart</name>
+    <message>
+        <source>The two PINs differ.</source>
+        <translation>Los dos PIN no coinciden.</translation>
+    </message>
+    <message>
+        <source>The two passphrases differ.</source>
+        <translation>Las dos frases de contraseña no coinciden.</translation>
+    </message>
+</context>
+<context>
     <name>peelpack::shell::Joining</name>
     <message>
         <source>This invitation has expired: ask for a new one.</source>
@@ -4128,14 +4962,6 @@
     <message>
         <source>Write your name as your instructor knows it.</source>
         <translation>Escribe tu nombre como lo conoce tu docente.</translation>
-    </message>
-    <message>
-        <source>The two PINs differ.</source>
-        <translation>Los dos PIN no coinciden.</translation>
-    </message>
-    <message>
-        <source>The two passphrases differ.</source>
-        <translation>Las dos frases de contraseña no coinciden.</translation>
     </message>
 </context>
 <context>
@@ -4185,10 +5011,28 @@
     </message>
 </context>
 <context>
+    <name>peelpack::shell::SettingUp</name>
+    <message>
+        <source>Write your name as the program knows it.</source>
+        <translation>Escriba su nombre como lo conoce el programa.</translation>
+    </message>
+</context>
+<context>
     <name>peelpack::shell::StartingToSign</name>
     <message>
         <source>Write your name as it stands under what you sign.</source>
         <translation>Escriba su nombre como aparece bajo lo que firma.</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::shell::TakingOver</name>
+    <message>
+        <source>Write your name as the program knows it.</source>
+        <translation>Escriba su nombre como lo conoce el programa.</translation>
+    </message>
+    <message>
+        <source>Which director of this program are you? The second is 2, the third 3.</source>
+        <translation>¿Qué dirección de este programa es usted? La segunda es 2, la tercera 3.</translation>
     </message>
 </context>
 <context>

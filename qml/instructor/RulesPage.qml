@@ -8,6 +8,7 @@ PageFrame {
     id: page
 
     required property RulesInForce rules
+    signal openOthers
 
     kicker: rules.term
     title: qsTr("Rules in force")
@@ -40,9 +41,11 @@ PageFrame {
     Lines { lines: page.rules.staff }
     SectionTitle { text: qsTr("Preceptors whose card or phone is known") }
     Lines { lines: page.rules.preceptors }
-    Words {
-        text: qsTr("The director sets the rules and adds people with the peelpack command; this app shows them.")
-        font.pixelSize: Look.secondarySize
-        color: Look.colors.quietInk
+    ChoiceRow {
+        objectName: "otherRules"
+        text: qsTr("Older and other rules")
+        detail: qsTr("What was in force before; the director puts other rules in force")
+        opens: true
+        onClicked: page.openOthers()
     }
 }

@@ -5,6 +5,48 @@
 
 namespace peelpack::instructor {
 
+QStringList targetLines(const requirement::RequirementSet& set)
+{
+    QStringList lines;
+    for (const requirement::Target& target : set.targets) {
+        QStringList line{words::capitalized(words::of(target)),
+                         RulesInForce::tr("%n case(s)", nullptr, static_cast<int>(target.required))};
+        if (target.cap) {
+            line.append(RulesInForce::tr("at most %1 of one specialty").arg(*target.cap));
+        }
+        if (target.spread) {
+            line.append(RulesInForce::tr("%1 specialties with %2 each")
+                            .arg(target.spread->specialties)
+                            .arg(target.spread->each));
+        }
+        lines.append(line.join(QStringLiteral(" · ")));
+    }
+    for (const requirement::Limit& limit : set.limits) {
+        lines.append(RulesInForce::tr("At most %1 of %2 over all").arg(limit.most).arg(words::of(limit.category)));
+    }
+    return lines;
+}
+
+QStringList signatureLines(const std::optional<journal::Policy>& policy)
+{
+    QStringList lines;
+    for (const sheet::Strength strength : session::strengths) {
+        const QString name = words::capitalized(words::of(strength));
+        switch (session::acceptance(policy, strength)) {
+        case session::Acceptance::AsItIs:
+            lines.append(RulesInForce::tr("%1 · counts").arg(name));
+            break;
+        case session::Acceptance::OnceConfirmed:
+            lines.append(RulesInForce::tr("%1 · counts once it is confirmed with the preceptor").arg(name));
+            break;
+        case session::Acceptance::Never:
+            lines.append(RulesInForce::tr("%1 · does not count").arg(name));
+            break;
+        }
+    }
+    return lines;
+}
+
 RulesInForce::RulesInForce(StaffDesk& desk, QObject* parent) : QObject(parent), m_desk(desk) {}
 
 void RulesInForce::read()
@@ -19,47 +61,14 @@ void RulesInForce::read()
                        .arg(policy->term.empty() ? tr("This term") : words::fromUtf8(policy->term),
                             words::day(policy->firstDay, m_desk.today()), words::day(policy->lastDay, m_desk.today()))
                  : tr("No rules have come in yet: the usual ones are shown.");
-    for (const sheet::Strength strength : {sheet::Strength::OwnPhone, sheet::Strength::Card, sheet::Strength::CardNew,
-                                           sheet::Strength::Drawn, sheet::Strength::Paper}) {
-        const QString name = words::capitalized(words::of(strength));
-        switch (session::acceptance(policy, strength)) {
-        case session::Acceptance::AsItIs:
-            m_signatures.append(tr("%1 · counts").arg(name));
-            break;
-        case session::Acceptance::OnceConfirmed:
-            m_signatures.append(tr("%1 · counts once it is confirmed with the preceptor").arg(name));
-            break;
-        case session::Acceptance::Never:
-            m_signatures.append(tr("%1 · does not count").arg(name));
-            break;
-        }
-    }
-    readSet();
-    readPeople();
-    Q_EMIT changed();
-}
-
-void RulesInForce::readSet()
-{
+    m_signatures = signatureLines(policy);
     const requirement::RequirementSet* set = m_desk.set();
     m_title = set == nullptr ? QString() : words::fromUtf8(set->title);
-    if (set == nullptr) {
-        return;
+    if (set != nullptr) {
+        m_targets = targetLines(*set);
     }
-    for (const requirement::Target& target : set->targets) {
-        QStringList line{words::capitalized(words::of(target)),
-                         tr("%n case(s)", nullptr, static_cast<int>(target.required))};
-        if (target.cap) {
-            line.append(tr("at most %1 of one specialty").arg(*target.cap));
-        }
-        if (target.spread) {
-            line.append(tr("%1 specialties with %2 each").arg(target.spread->specialties).arg(target.spread->each));
-        }
-        m_targets.append(line.join(QStringLiteral(" · ")));
-    }
-    for (const requirement::Limit& limit : set->limits) {
-        m_targets.append(tr("At most %1 of %2 over all").arg(limit.most).arg(words::of(limit.category)));
-    }
+    readPeople();
+    Q_EMIT changed();
 }
 
 void RulesInForce::readPeople()

@@ -7,8 +7,12 @@
 
 namespace peelpack::instructor {
 
-/// What the program requires and who may sign, as they are in force. Only to be read: the director changes them on the
-/// command line.
+/// A line for each target and limit of a set.
+QStringList targetLines(const requirement::RequirementSet& set);
+/// A line for each strength of signature and how it counts; empty: as usual while no policy is known.
+QStringList signatureLines(const std::optional<journal::Policy>& policy);
+
+/// What the program requires and who may sign, as they are in force. Only to be read.
 class RulesInForce : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -41,7 +45,6 @@ Q_SIGNALS:
     void changed();
 
 private:
-    void readSet();
     void readPeople();
 
     StaffDesk& m_desk;

@@ -96,6 +96,7 @@ ApplicationWindow {
         StaffHome {
             phone: window.phone
             staff: window.phone.staff
+            program: window.phone.program
         }
     }
     Component {

@@ -2,63 +2,121 @@ import QtQuick
 import Peelpack.Parts
 import Peelpack.Shell
 
-// The first start: welcome, joining, and what to do with the answer.
+// The first start: welcome, and the ways in which a phone becomes somebody's.
 FocusScope {
     id: pages
     objectName: "firstPages"
 
     required property Phone phone
-    property bool joiningNow: false
-    property bool startingNow: false ///< to sign, on a preceptor's own phone
+    property string way ///< "", "join", "sign", "setUp", "takeOver"
+    readonly property FirstStarts first: phone.first
 
     Loader {
         anchors.fill: parent
         focus: true
-        active: pages.phone.joining !== null
+        active: pages.first !== null
         sourceComponent: {
-            if (pages.startingNow)
-                return pages.phone.startingToSign.made ? started : start
-            return pages.phone.joining.joined ? joined : (pages.joiningNow ? join : welcome)
+            switch (pages.way) {
+            case "join": return pages.first.joining.joined ? joined : join
+            case "sign": return pages.first.signing.made ? started : start
+            case "takeOver": return pages.first.takingOver.made ? takenOver : takeOver
+            case "setUp":
+                switch (pages.first.settingUp.step) {
+                case SettingUp.CodeShown:
+                case SettingUp.TypingBack: return programCode
+                case SettingUp.Director: return director
+                case SettingUp.Made: return setUp
+                }
+                return rules
+            }
+            return welcome
         }
     }
     Component {
         id: welcome
         WelcomePage {
             phone: pages.phone
-            onJoin: pages.joiningNow = true
-            onStartToSign: pages.startingNow = true
+            onJoin: pages.way = "join"
+            onStartToSign: pages.way = "sign"
+            onSetUp: pages.way = "setUp"
         }
     }
     Component {
         id: start
         SigningStartPage {
-            starting: pages.phone.startingToSign
-            onBack: pages.startingNow = false
+            starting: pages.first.signing
+            onBack: pages.way = ""
         }
     }
     Component {
         id: started
-        SigningStartedPage { starting: pages.phone.startingToSign }
+        SigningStartedPage { starting: pages.first.signing }
     }
     Component {
         id: join
         JoinPage {
-            joining: pages.phone.joining
+            joining: pages.first.joining
             camera: pages.phone.camera
             share: pages.phone.share
             onBack: {
-                if (pages.phone.joining.invited)
-                    pages.phone.joining.drop()
+                if (pages.first.joining.invited)
+                    pages.first.joining.drop()
                 else
-                    pages.joiningNow = false
+                    pages.way = ""
             }
         }
     }
     Component {
         id: joined
         JoinedPage {
-            joining: pages.phone.joining
+            joining: pages.first.joining
             share: pages.phone.share
+        }
+    }
+    Component {
+        id: rules
+        SetUpRulesPage {
+            settingUp: pages.first.settingUp
+            onTakeOver: pages.way = "takeOver"
+        }
+    }
+    Component {
+        id: programCode
+        ProgramCodePage { settingUp: pages.first.settingUp }
+    }
+    Component {
+        id: director
+        SetUpDirectorPage { settingUp: pages.first.settingUp }
+    }
+    Component {
+        id: setUp
+        VaultMadePage {
+            start: pages.first.settingUp
+            program: pages.first.settingUp.program
+            kicker: qsTr("The program is set up")
+            next: qsTr("Next you see your own pages. Under Me you invite people and make signing cards.")
+        }
+    }
+    Component {
+        id: takeOver
+        TakeOverPage {
+            takingOver: pages.first.takingOver
+            onBack: pages.way = "setUp"
+        }
+    }
+    Component {
+        id: takenOver
+        VaultMadePage {
+            start: pages.first.takingOver
+            program: pages.first.takingOver.program
+            kicker: qsTr("You are the program's director now")
+            next: qsTr("Compare the id with the one that the others see. Next: take in the record, then send a parcel to the other instructors.")
+        }
+    }
+    Connections {
+        target: pages.first ? pages.first.settingUp : null
+        function onLeft() {
+            pages.way = ""
         }
     }
 }

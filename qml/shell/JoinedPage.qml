@@ -9,26 +9,15 @@ PageFrame {
 
     required property Joining joining
     required property Share share
+    property bool copied: false
 
     kicker: qsTr("You have joined")
     title: qsTr("Two things before you go on")
 
     SectionTitle { text: qsTr("1. Write down your vault code") }
-    CardFrame {
-        Words {
-            objectName: "vaultCode"
-            Layout.fillWidth: true
-            text: page.joining.vaultCode
-            font.pixelSize: Look.cardTitleSize
-            font.weight: Font.DemiBold
-            wrapMode: Text.WrapAnywhere
-        }
-        Words {
-            Layout.fillWidth: true
-            text: qsTr("Shown only now. It opens your record when you have forgotten your PIN or passphrase: keep it on paper, not on this phone.")
-            font.pixelSize: Look.secondarySize
-            color: Look.colors.quietInk
-        }
+    VaultCodeCard {
+        code: page.joining.vaultCode
+        codeName: "vaultCode"
     }
     SectionTitle { text: qsTr("2. Show this to your instructor") }
     QrCode {
@@ -58,6 +47,16 @@ PageFrame {
         detail: saved.where
         opens: true
         onClicked: page.share.save("answer.peelreply", page.joining.reply)
+    }
+    ChoiceRow {
+        objectName: "copyReply"
+        Layout.fillWidth: true
+        text: qsTr("Copy the answer as text")
+        detail: page.copied ? qsTr("Copied: paste it into a message to your instructor") : ""
+        onClicked: {
+            page.joining.copyReply()
+            page.copied = true
+        }
     }
     Connections {
         id: saved

@@ -8,7 +8,6 @@ PageFrame {
     id: page
 
     required property StartingToSign starting
-    property bool pin: false
 
     kicker: qsTr("For preceptors")
     title: qsTr("Sign on this phone")
@@ -35,24 +34,10 @@ PageFrame {
         label: qsTr("Your credential, such as CST or RN")
         most: 40
     }
-    OnOffRow {
-        Layout.fillWidth: true
-        text: qsTr("Open with a PIN")
-        detail: qsTr("Quicker and weaker than a passphrase: whoever copies this phone's storage can try PINs.")
-        on: page.pin
-        onTurned: on => page.pin = on
-    }
-    SecretField {
+    NewSecret {
         id: secret
-        objectName: "signingSecret"
-        digits: page.pin
-        label: page.pin ? qsTr("PIN, 6 to 12 digits") : qsTr("Passphrase, at least 8 characters; four odd words are good")
-    }
-    SecretField {
-        id: again
-        objectName: "signingAgain"
-        digits: page.pin
-        label: qsTr("The same again")
+        Layout.fillWidth: true
+        what: "signing"
     }
 
     actions: [
@@ -60,9 +45,12 @@ PageFrame {
             objectName: "signingMake"
             Layout.fillWidth: true
             main: true
-            enabled: !page.starting.busy && name.text.trim().length > 0 && secret.text.length > 0 && again.text.length > 0
+            enabled: !page.starting.busy && name.text.trim().length > 0 && secret.complete
             text: page.starting.busy ? qsTr("Making your key") : qsTr("Make my signing key")
-            onClicked: page.starting.make(name.text, credential.text, secret.take(), again.take(), page.pin)
+            onClicked: {
+                const typed = secret.take()
+                page.starting.make(name.text, credential.text, typed.secret, typed.again, secret.pin)
+            }
         }
     ]
 }

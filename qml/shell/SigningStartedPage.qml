@@ -16,21 +16,9 @@ PageFrame {
         text: page.starting.error
         grave: true
     }
-    CardFrame {
-        Words {
-            objectName: "signingVaultCode"
-            Layout.fillWidth: true
-            text: page.starting.vaultCode
-            font.pixelSize: Look.cardTitleSize
-            font.weight: Font.DemiBold
-            wrapMode: Text.WrapAnywhere
-        }
-        Words {
-            Layout.fillWidth: true
-            text: qsTr("Shown only now. It opens this phone's vault when you have forgotten your PIN or passphrase: keep it on paper, not on this phone.")
-            font.pixelSize: Look.secondarySize
-            color: Look.colors.quietInk
-        }
+    VaultCodeCard {
+        code: page.starting.vaultCode
+        codeName: "signingVaultCode"
     }
     Words {
         Layout.fillWidth: true

@@ -3,6 +3,7 @@ import QtQuick.Layouts
 import Peelpack.Evidence
 import Peelpack.Instructor
 import Peelpack.Parts
+import Peelpack.Program
 import Peelpack.Shell
 
 // The instructor's four places and the pages that lie over them.
@@ -12,12 +13,18 @@ FocusScope {
 
     required property Phone phone
     required property StaffPages staff
+    required property ProgramPages program
 
     property int place: 0
-    property string over ///< "", "student", "rules", "phone", "papers", "confirm", "aside", "completion"
+    property string over ///< "", "student", "rules", "phone", "program", "papers", "confirm", "aside", "completion"
     property string under ///< what `over` goes back to
+    property string programPage: "people" ///< with which the program's pages begin
     readonly property bool wide: width > height && width >= 700
 
+    function openProgram(page) {
+        programPage = page
+        over = "program"
+    }
     function goBack() {
         over = under
         under = ""
@@ -81,6 +88,7 @@ FocusScope {
                     case "confirm":
                     case "aside":
                     case "completion": return evidence
+                    case "program": return programPlace
                     }
                     return [check, board, parcels, me][home.place]
                 }
@@ -152,6 +160,8 @@ FocusScope {
         StaffMePage {
             phone: home.phone
             staff: home.staff
+            director: home.program.director
+            onOpenProgram: page => home.openProgram(page)
             onOpenRules: home.over = "rules"
             onOpenPhone: home.over = "phone"
             onOpenEvidence: page => {
@@ -174,6 +184,7 @@ FocusScope {
         id: rules
         RulesPage {
             rules: home.staff.rules
+            onOpenOthers: home.openProgram("rules")
             onBack: home.goBack()
         }
     }
@@ -182,6 +193,20 @@ FocusScope {
         MyPhonePage {
             phone: home.phone
             onBack: home.goBack()
+        }
+    }
+    Component {
+        id: programPlace
+        ProgramPlace {
+            program: home.program
+            camera: home.phone.camera
+            share: home.phone.share
+            page: home.programPage
+            onLeave: home.goBack()
+            onOpenParcels: {
+                home.over = ""
+                home.place = 2
+            }
         }
     }
 }

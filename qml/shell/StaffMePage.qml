@@ -11,12 +11,30 @@ PageFrame {
 
     required property Phone phone
     required property StaffPages staff
+    required property bool director
     signal openRules
     signal openPhone
     signal openEvidence(string page)
+    signal openProgram(string page)
 
     title: staff.name
 
+    ChoiceRow {
+        objectName: "peopleRow"
+        Layout.fillWidth: true
+        text: qsTr("People")
+        detail: qsTr("Students and staff, invitations, devices")
+        opens: true
+        onClicked: page.openProgram("people")
+    }
+    ChoiceRow {
+        objectName: "preceptorsRow"
+        Layout.fillWidth: true
+        text: qsTr("Preceptors and cards")
+        detail: qsTr("Who may sign, new cards, vouching, lost ones")
+        opens: true
+        onClicked: page.openProgram("preceptors")
+    }
     ChoiceRow {
         objectName: "rulesRow"
         Layout.fillWidth: true
@@ -25,6 +43,27 @@ PageFrame {
         opens: true
         onClicked: page.openRules()
     }
+    EvidenceRows {
+        Layout.fillWidth: true
+        onGo: name => page.openEvidence(name)
+    }
+    ChoiceRow {
+        objectName: "toCutRow"
+        Layout.fillWidth: true
+        text: qsTr("To print and cut")
+        detail: qsTr("Invitations and pocket stubs")
+        opens: true
+        onClicked: page.openProgram("paperToCut")
+    }
+    ChoiceRow {
+        objectName: "handProgramOverRow"
+        Layout.fillWidth: true
+        visible: page.director
+        text: qsTr("Hand the program over")
+        detail: qsTr("To a new director")
+        opens: true
+        onClicked: page.openProgram("handOver")
+    }
     ChoiceRow {
         objectName: "myPhoneRow"
         Layout.fillWidth: true
@@ -32,16 +71,6 @@ PageFrame {
         detail: qsTr("PIN or passphrase, vault code, when it locks")
         opens: true
         onClicked: page.openPhone()
-    }
-    EvidenceRows {
-        Layout.fillWidth: true
-        onGo: name => page.openEvidence(name)
-    }
-    Words {
-        Layout.fillWidth: true
-        text: qsTr("Setting up a program and adding people and cards is done with the peelpack command on this vault.")
-        font.pixelSize: Look.secondarySize
-        color: Look.colors.quietInk
     }
     LooksRows {
         Layout.fillWidth: true

@@ -9,6 +9,7 @@ PageFrame {
     required property Phone phone
     signal join
     signal startToSign
+    signal setUp
 
     kicker: "Peelpack"
     title: qsTr("Your case sheets, sealed")
@@ -56,6 +57,12 @@ PageFrame {
             Layout.fillWidth: true
             text: qsTr("I am a preceptor: sign on this phone")
             onClicked: page.startToSign()
+        },
+        ActionButton {
+            objectName: "setUpStart"
+            Layout.fillWidth: true
+            text: qsTr("Set up a program")
+            onClicked: page.setUp()
         },
         ActionButton {
             objectName: "demoButton"

@@ -3,7 +3,6 @@
 #include "qml/parts/after_frame.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
-#include "sync/keys/code.h"
 
 #include <QFile>
 
@@ -38,30 +37,6 @@ bool Phone::hasVault() const
     return QFile::exists(QString::fromStdString(m_surroundings.vaultFile));
 }
 
-QStringList Phone::demoCards() const
-{
-    QStringList list;
-    if (m_demo) {
-        for (const demo::PhoneDemo::Card& card : m_demo->cards) {
-            list.append(words::fromUtf8(card.name + ", " + card.credential) + QStringLiteral(" · ") +
-                        tr("PIN %1").arg(words::fromUtf8(card.pin)));
-        }
-    }
-    return list;
-}
-
-bool Phone::opensWithPin() const
-{
-    if (demo()) {
-        return true;
-    }
-    if (m_vault == nullptr) {
-        return false;
-    }
-    const auto kind = m_vault->secretKind();
-    return kind && kind.value() == vault::SecretKind::Pin;
-}
-
 void Phone::later(const std::function<void()>& work)
 {
     if (m_busy) {
@@ -74,39 +49,6 @@ void Phone::later(const std::function<void()>& work)
         m_busy = false;
         work();
         Q_EMIT changed();
-    });
-}
-
-void Phone::unlock(const QString& secret)
-{
-    later([this, secret] {
-        auto vault =
-            vault::SqliteVault::open(m_surroundings.vaultFile, keys::bytesOf(words::secret(secret)),
-                                     m_surroundings.marks, m_surroundings.random, m_surroundings.clock().seconds);
-        if (!vault) {
-            m_error = words::why(vault.error());
-            return;
-        }
-        openVault(std::move(vault).value());
-    });
-}
-
-void Phone::unlockWithCode(const QString& code)
-{
-    later([this, code] {
-        const base::Result<keys::Secret> bytes =
-            keys::codeFromText(keys::CodeSort::Vault, code.trimmed().toStdString());
-        if (!bytes) {
-            m_error = words::why(bytes.error());
-            return;
-        }
-        auto vault = vault::SqliteVault::openWithCode(m_surroundings.vaultFile, bytes.value().view(),
-                                                      m_surroundings.marks, m_surroundings.random);
-        if (!vault) {
-            m_error = words::why(vault.error());
-            return;
-        }
-        openVault(std::move(vault).value());
     });
 }
 
@@ -153,6 +95,7 @@ void Phone::openSession(std::unique_ptr<session::Session> session)
         m_staffDesk = std::make_unique<instructor::StaffDesk>(std::move(session), m_surroundings.shelf);
         m_staff = std::make_unique<instructor::StaffPages>(*m_staffDesk);
         m_evidence = std::make_unique<evidence_pages::EvidencePages>(*m_staffDesk, *m_staff->pending());
+        m_program = std::make_unique<program::ProgramPages>(*m_staffDesk, *m_staff->pending());
         m_notice = notices.join(QLatin1Char('\n'));
         begin(Staff);
         return;
@@ -195,18 +138,18 @@ void Phone::close()
     m_idle.stop();
     m_stage = hasVault() ? Locked : Welcome;
     if (m_stage == Welcome) {
-        beginJoining();
+        beginFirstStarts();
     }
     Q_EMIT changed();
     if (m_stage != Welcome) {
-        letGo(m_joining);
-        letGo(m_startingToSign);
+        letGo(m_first);
     }
     letGo(m_signing);
     letGo(m_handOver);
     letGo(m_student);
     letGo(m_desk);
     letGo(m_evidence);
+    letGo(m_program);
     letGo(m_staff);
     letGo(m_staffDesk);
     m_demo.reset();
@@ -214,29 +157,26 @@ void Phone::close()
     Q_EMIT changed();
 }
 
-void Phone::beginJoining()
+void Phone::beginFirstStarts()
 {
-    if (m_joining) {
+    if (m_first) {
         return;
     }
-    m_joining = std::make_unique<Joining>(m_surroundings);
-    m_startingToSign = std::make_unique<StartingToSign>(m_surroundings);
+    m_first = std::make_unique<FirstStarts>(m_surroundings);
     Q_EMIT pagesChanged();
-    connect(m_startingToSign.get(), &StartingToSign::finished, this, [this] {
-        StartingToSign::Made made = m_startingToSign->take();
+    connect(m_first.get(), &FirstStarts::readyToSign, this, [this] {
+        StartingToSign::Made made = m_first->signing()->take();
         if (made.own) {
             openSigning(std::move(made.own), made.vault);
         }
-        letGo(m_startingToSign);
-        letGo(m_joining);
+        letGo(m_first);
     });
-    connect(m_joining.get(), &Joining::finished, this, [this] {
-        auto vault = m_joining->takeVault();
+    connect(m_first.get(), &FirstStarts::made, this, [this](FirstStart* start) {
+        auto vault = start->takeVault();
         if (vault) {
             openVault(std::move(vault));
         }
-        letGo(m_joining);
-        letGo(m_startingToSign);
+        letGo(m_first);
     });
 }
 
@@ -244,79 +184,6 @@ void Phone::lock()
 {
     m_error.clear();
     close();
-}
-
-void Phone::openDemo()
-{
-    later([this] {
-        auto made = demo::makePhoneDemo(m_surroundings.shelf.catalogue(), m_surroundings.clock, m_surroundings.random);
-        if (!made) {
-            m_error = words::why(made.error());
-            return;
-        }
-        m_demo = std::move(made).value();
-        m_demoTries = 0;
-        openSession(std::move(m_demo->student));
-    });
-}
-
-void Phone::openInstructorDemo()
-{
-    openStaffDemo(false);
-}
-
-void Phone::openDirectorDemo()
-{
-    openStaffDemo(true);
-}
-
-void Phone::openStaffDemo(bool asDirector)
-{
-    later([this, asDirector] {
-        auto made =
-            demo::makeInstructorDemo(m_surroundings.shelf.catalogue(), m_surroundings.clock, m_surroundings.random);
-        if (!made) {
-            m_error = words::why(made.error());
-            return;
-        }
-        m_staffDemo = std::move(made).value();
-        openSession(std::move(asDirector ? m_staffDemo->director : m_staffDemo->instructor));
-    });
-}
-
-void Phone::takeInDemoParcels()
-{
-    if (!m_staffDemo || !m_staff) {
-        return;
-    }
-    QStringList names;
-    QByteArrayList files;
-    for (const demo::InstructorDemo::Parcel& parcel : m_staffDemo->parcels) {
-        names.append(words::fromUtf8(parcel.name));
-        files.append(words::toArray(parcel.bytes));
-    }
-    m_staff->parcels()->takeIn(names, files);
-}
-
-void Phone::leaveDemo()
-{
-    if (demo()) {
-        close();
-    }
-}
-
-QByteArray Phone::demoCard(int index) const
-{
-    if (!m_demo || index < 0 || index >= static_cast<int>(m_demo->cards.size())) {
-        return {};
-    }
-    const keys::Bytes& code = m_demo->cards[static_cast<std::size_t>(index)].code;
-    return words::toArray(code);
-}
-
-QString Phone::demoProgramCode() const
-{
-    return m_staffDemo ? words::fromUtf8(m_staffDemo->programCode) : QString();
 }
 
 void Phone::giveAway(const QStringList& sheets)
@@ -333,20 +200,6 @@ void Phone::giveAway(const QStringList& sheets)
     m_givenAway = sheets;
     m_handOver = std::make_unique<preceptor::HandOver>(*m_desk, sheets, m_desk->session().now());
     begin(HandedOver);
-}
-
-QString Phone::checkSecret(const QString& secret)
-{
-    if (m_demo) {
-        return secret == QLatin1String(demo::phoneDemoPin)
-                   ? QString()
-                   : tr("That is not the demo's PIN: it is %1.").arg(QLatin1String(demo::phoneDemoPin));
-    }
-    if (m_vault == nullptr) {
-        return tr("The phone is locked.");
-    }
-    const auto right = m_vault->check(keys::bytesOf(words::secret(secret)), m_surroundings.clock().seconds);
-    return words::problem(right);
 }
 
 void Phone::takeBack(const QString& secret)
@@ -369,58 +222,6 @@ void Phone::takeBack(const QString& secret)
         letGo(m_handOver);
         Q_EMIT cameBack(m_givenAway.value(0), isSigned);
     });
-}
-
-void Phone::changeSecret(const QString& now, const QString& next, const QString& again, bool pin)
-{
-    if (m_vault == nullptr) {
-        m_error = demo() ? tr("The demo's PIN stays as it is.") : tr("The phone is locked.");
-        Q_EMIT changed();
-        return;
-    }
-    if (next != again) {
-        m_error = tr("The two new PINs or passphrases differ.");
-        Q_EMIT changed();
-        return;
-    }
-    later([this, now, next, pin] {
-        m_error = checkSecret(now);
-        if (!m_error.isEmpty()) {
-            return;
-        }
-        const auto changedNow = m_vault->changeSecret(pin ? vault::SecretKind::Pin : vault::SecretKind::Passphrase,
-                                                      keys::bytesOf(words::secret(next)));
-        m_error = words::problem(changedNow);
-        m_notice = changedNow ? tr("Changed. From now on the new one opens this phone.") : QString();
-    });
-}
-
-void Phone::makeVaultCode(const QString& now)
-{
-    if (m_vault == nullptr) {
-        m_error = demo() ? tr("The demo has no vault code.") : tr("The phone is locked.");
-        Q_EMIT changed();
-        return;
-    }
-    later([this, now] {
-        m_error = checkSecret(now);
-        if (!m_error.isEmpty()) {
-            return;
-        }
-        const auto code = m_vault->changeCode();
-        if (!code) {
-            m_error = words::why(code.error());
-            return;
-        }
-        m_newVaultCode = words::shown(keys::codeText(keys::CodeSort::Vault, code.value().view()));
-    });
-}
-
-void Phone::forgetVaultCode()
-{
-    m_newVaultCode.fill(QLatin1Char('0'));
-    m_newVaultCode.clear();
-    Q_EMIT changed();
 }
 
 void Phone::clearMessages()

@@ -6,10 +6,10 @@
 #include "qml/instructor/staff_pages.h"
 #include "qml/preceptor/hand_over.h"
 #include "qml/preceptor/signing_phone.h"
+#include "qml/program/program_pages.h"
+#include "qml/shell/first_starts.h"
 #include "qml/shell/idle_watch.h"
-#include "qml/shell/joining.h"
 #include "qml/shell/settings.h"
-#include "qml/shell/starting_to_sign.h"
 #include "qml/student/student_pages.h"
 
 #include <QVariantList>
@@ -33,10 +33,10 @@ class Phone : public QObject {
     Q_PROPERTY(peelpack::student::StudentPages* student READ student NOTIFY pagesChanged)
     Q_PROPERTY(peelpack::instructor::StaffPages* staff READ staff NOTIFY pagesChanged)
     Q_PROPERTY(peelpack::evidence_pages::EvidencePages* evidence READ evidence NOTIFY pagesChanged)
+    Q_PROPERTY(peelpack::program::ProgramPages* program READ program NOTIFY pagesChanged)
     Q_PROPERTY(peelpack::preceptor::HandOver* handOver READ handOver NOTIFY pagesChanged)
     Q_PROPERTY(peelpack::preceptor::SigningPhone* signing READ signing NOTIFY pagesChanged)
-    Q_PROPERTY(peelpack::shell::StartingToSign* startingToSign READ startingToSign NOTIFY pagesChanged)
-    Q_PROPERTY(peelpack::shell::Joining* joining READ joining NOTIFY pagesChanged)
+    Q_PROPERTY(peelpack::shell::FirstStarts* first READ first NOTIFY pagesChanged)
     Q_PROPERTY(peelpack::shell::Settings* settings READ settings CONSTANT)
     Q_PROPERTY(peelpack::camera::Camera* camera READ camera CONSTANT)
     Q_PROPERTY(peelpack::share::Share* share READ share CONSTANT)
@@ -63,6 +63,8 @@ public:
     [[nodiscard]] student::StudentPages* student() const { return m_student.get(); }
     [[nodiscard]] instructor::StaffPages* staff() const { return m_staff.get(); }
     [[nodiscard]] evidence_pages::EvidencePages* evidence() const { return m_evidence.get(); }
+    /// Rules, people and cards, for staff.
+    [[nodiscard]] program::ProgramPages* program() const { return m_program.get(); }
     /// The open journal of staff; null while it is locked or a student's. Not for the screens.
     [[nodiscard]] instructor::StaffDesk* staffDesk() const { return m_staffDesk.get(); }
     /// The open journal; null while it is locked. Not for the screens.
@@ -70,8 +72,8 @@ public:
     [[nodiscard]] preceptor::HandOver* handOver() const { return m_handOver.get(); }
     /// On a preceptor's own phone; null elsewhere.
     [[nodiscard]] preceptor::SigningPhone* signing() const { return m_signing.get(); }
-    [[nodiscard]] StartingToSign* startingToSign() const { return m_startingToSign.get(); }
-    [[nodiscard]] Joining* joining() const { return m_joining.get(); }
+    /// Null once this phone is somebody's.
+    [[nodiscard]] FirstStarts* first() const { return m_first.get(); }
     [[nodiscard]] Settings* settings() { return &m_settings; }
     [[nodiscard]] camera::Camera* camera() const { return &m_surroundings.camera; }
     [[nodiscard]] share::Share* share() const { return &m_surroundings.share; }
@@ -118,20 +120,20 @@ private:
     void close();
     void onIdle();
     void begin(Stage stage);
-    void beginJoining();
+    void beginFirstStarts();
     [[nodiscard]] QString checkSecret(const QString& secret);
 
     Surroundings m_surroundings;
     Settings m_settings;
     Stage m_stage = Welcome;
-    std::unique_ptr<Joining> m_joining;
-    std::unique_ptr<StartingToSign> m_startingToSign;
+    std::unique_ptr<FirstStarts> m_first;
     std::unique_ptr<preceptor::SigningPhone> m_signing;
     std::optional<demo::PhoneDemo> m_demo;
     std::optional<demo::InstructorDemo> m_staffDemo;
     std::unique_ptr<instructor::StaffDesk> m_staffDesk;
     std::unique_ptr<instructor::StaffPages> m_staff;
     std::unique_ptr<evidence_pages::EvidencePages> m_evidence;
+    std::unique_ptr<program::ProgramPages> m_program;
     vault::SqliteVault* m_vault = nullptr; ///< of the session; null in the demo
     std::unique_ptr<student::Desk> m_desk;
     std::unique_ptr<student::StudentPages> m_student;
@@ -139,7 +141,6 @@ private:
     QStringList m_givenAway;
     IdleWatch m_idle;
     QString m_tellOnOpening; ///< how a hand-over ended while nobody was looking
-    int m_demoTries = 0;
     bool m_busy = false;
     QString m_error;
     QString m_notice;

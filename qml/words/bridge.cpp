@@ -29,4 +29,23 @@ std::string secret(const QString& text)
     return files::normalized(text.toStdString());
 }
 
+std::optional<QByteArray> pastedCode(const QString& text)
+{
+    constexpr qsizetype mostText = 4096;
+    QByteArray letters;
+    for (const QChar letter : text.left(mostText)) {
+        if (!letter.isSpace()) {
+            letters.append(letter.toLatin1());
+        }
+    }
+    letters.replace('-', '+').replace('_', '/');
+    const auto decoded = QByteArray::fromBase64Encoding(letters, QByteArray::AbortOnBase64DecodingErrors);
+    return letters.isEmpty() || !decoded ? std::nullopt : std::optional(decoded.decoded);
+}
+
+QString codeAsText(const QByteArray& code)
+{
+    return QString::fromLatin1(code.toBase64(QByteArray::Base64UrlEncoding | QByteArray::OmitTrailingEquals));
+}
+
 } // namespace peelpack::words

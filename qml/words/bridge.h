@@ -5,6 +5,8 @@
 #include <QByteArray>
 #include <QString>
 
+#include <optional>
+
 /// The screens' texts and bytes as the journal's, and back.
 namespace peelpack::words {
 
@@ -16,6 +18,11 @@ QString shown(const keys::Secret& code);
 std::string line(const QString& text, qsizetype most);
 /// The same of a passphrase or PIN, letter by letter.
 std::string secret(const QString& text);
+/// The bytes of a code that was typed or pasted as text (RFC 4648, base64 or base64url); spaces and line ends do not
+/// matter. Empty: it is none.
+std::optional<QByteArray> pastedCode(const QString& text);
+/// A code as such a text.
+QString codeAsText(const QByteArray& code);
 /// The sentence of an error of any part.
 template <class Error>
 QString why(const Error& error)

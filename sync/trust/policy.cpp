@@ -2,7 +2,7 @@
 
 namespace peelpack::trust {
 
-std::optional<PolicyInForce> policyInForce(const Authority& authority, const Feeds& feeds)
+std::vector<PolicyInForce> policies(const Authority& authority, const Feeds& feeds)
 {
     struct Candidate {
         PolicyInForce inForce;
@@ -26,11 +26,18 @@ std::optional<PolicyInForce> policyInForce(const Authority& authority, const Fee
             }
         });
     }
-    std::optional<PolicyInForce> last;
-    for (auto at = afterPolicy.find(keys::Hash{}); at != afterPolicy.end(); at = afterPolicy.find(last->entry.hash)) {
-        last = at->second.inForce;
+    std::vector<PolicyInForce> walk;
+    for (auto at = afterPolicy.find(keys::Hash{}); at != afterPolicy.end();
+         at = afterPolicy.find(walk.back().entry.hash)) {
+        walk.push_back(at->second.inForce);
     }
-    return last;
+    return walk;
+}
+
+std::optional<PolicyInForce> policyInForce(const Authority& authority, const Feeds& feeds)
+{
+    const std::vector<PolicyInForce> walk = policies(authority, feeds);
+    return walk.empty() ? std::nullopt : std::optional(walk.back());
 }
 
 bool counts(const journal::Policy& policy, sheet::Strength strength)

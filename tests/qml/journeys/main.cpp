@@ -1,6 +1,7 @@
 #include "platform/app/window.h"
 #include "tests/qml/support/class_world.h"
 #include "tests/qml/support/phone_world.h"
+#include "tests/qml/support/program_world.h"
 
 #include <QQmlEngine>
 #include <QtQml/qqmlextensionplugin.h>
@@ -38,6 +39,7 @@ public Q_SLOTS:
         engine->addImportPath(QStringLiteral("qrc:/qt/qml"));
         qmlRegisterType<peelpack::test::PhoneWorld>("Peelpack.Test", 1, 0, "PhoneWorld");
         qmlRegisterType<peelpack::test::ClassWorld>("Peelpack.Test", 1, 0, "ClassWorld");
+        qmlRegisterType<peelpack::test::ProgramWorld>("Peelpack.Test", 1, 0, "ProgramWorld");
     }
 };
 

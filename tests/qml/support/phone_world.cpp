@@ -223,7 +223,8 @@ void PhoneWorld::readyInvitation()
 
 QString PhoneWorld::grant()
 {
-    const keys::Bytes code = words::toBytes(m_phone->joining() != nullptr ? m_phone->joining()->reply() : m_share.last);
+    const keys::Bytes code =
+        words::toBytes(m_phone->first() != nullptr ? m_phone->first()->joining()->reply() : m_share.last);
     const auto reply = keys::InvitationReply::fromCode(code);
     if (!reply) {
         return {};

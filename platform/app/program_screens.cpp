@@ -1,0 +1,192 @@
+#include "platform/app/program_screens.h"
+
+#include "qml/words/bridge.h"
+
+namespace peelpack::app {
+namespace {
+
+using shell::Phone;
+using shell::SettingUp;
+
+constexpr const char* secret = "harbor linen oak";
+
+void fillRules(program::RulesDraft& draft)
+{
+    draft.setTerm(QStringLiteral("Spring 2027"));
+    draft.setFirstDay(QStringLiteral("2027-01-11"));
+    draft.setLastDay(QStringLiteral("2027-05-14"));
+    draft.choose(QStringLiteral("spread10"));
+}
+
+void openPage(ScreenWalk& walk, const char* page)
+{
+    walk.put("staffHome", "over", QString());
+    walk.put("staffHome", "programPage", QString::fromLatin1(page));
+    walk.put("staffHome", "over", QStringLiteral("program"));
+}
+
+void walkPeople(ScreenWalk& walk, program::ProgramPages& program)
+{
+    openPage(walk, "people");
+    walk.shoot("70-people");
+    program.people()->show(program.people()->students()->rows().front().id);
+    openPage(walk, "person");
+    walk.shoot("71-person");
+    walk.put("personPage", "ending", program.people()->devices()->rows().front().id);
+    walk.shoot("71-ending-device");
+    openPage(walk, "invite");
+    walk.shoot("72-invite");
+    program.inviting()->invite(0, QStringLiteral("Maren Holt"), QStringLiteral("spring-class"));
+    openPage(walk, "invitation");
+    walk.shoot("73-invitation");
+    openPage(walk, "people");
+    walk.shoot("73-invited");
+    openPage(walk, "classList");
+    walk.shoot("74-class-list");
+    program.classInviting()->read(QStringLiteral("spring.csv"),
+                                  QByteArrayLiteral("name,class\nOda Lindqvist,spring-class\n,spring-class\n"
+                                                    "Tomas Reyes,spring-class\nOda Lindqvist,spring-class\n"));
+    walk.shoot("74-class-read");
+    program.classInviting()->invite();
+    walk.shoot("74-class-invited");
+    openPage(walk, "grant");
+    walk.shoot("75-grant");
+    program.granting()->readText(QStringLiteral("no answer of ours"));
+    walk.shoot("75-no-answer");
+}
+
+/// Somebody joins on another device, and their answer is compared.
+void walkAnswer(ScreenWalk& walk, program::ProgramPages& program)
+{
+    keys::SystemRandom random;
+    program.inviting()->invite(0, QStringLiteral("Maren Holt"), QStringLiteral("spring-class"));
+    const auto invitation = keys::Invitation::fromCode(words::toBytes(program.inviting()->code()));
+    const auto device = keys::deviceKey(keys::newDeviceSeeds(random));
+    if (!invitation || !device) {
+        walk.fail(program.inviting()->error());
+        return;
+    }
+    const keys::Bytes reply = keys::answer(invitation.value(), device.value()).code();
+    openPage(walk, "grant");
+    program.granting()->read(words::toArray(reply));
+    walk.shoot("76-digits");
+    program.granting()->grant();
+    walk.shoot("76-let-in");
+}
+
+void walkCards(ScreenWalk& walk, program::ProgramPages& program)
+{
+    openPage(walk, "preceptors");
+    walk.shoot("80-preceptors");
+    program.preceptors()->show(program.preceptors()->rows()->rows().front().id);
+    openPage(walk, "preceptor");
+    walk.shoot("81-preceptor");
+    walk.put("preceptorPage", "ending", 0);
+    walk.shoot("81-ending-card");
+    program.cardMaking()->begin();
+    openPage(walk, "card");
+    walk.shoot("82-card");
+    walk.put("cardPage", "pinHere", false);
+    walk.shoot("82-card-without-pin");
+    program.cardMaking()->make(QStringLiteral("M. Okoro"), QStringLiteral("RN"), QStringLiteral("North Campus"),
+                               QStringLiteral("481516"), QStringLiteral("481516"));
+    walk.waitUntil([&] { return !program.cardMaking()->busy(); });
+    walk.shoot("83-card-made");
+    program.vouching()->drop();
+    openPage(walk, "vouch");
+    walk.shoot("84-own-phone");
+    if (program.vouching()->waiting()->rowCount() > 0) {
+        program.vouching()->choose(0);
+    } else {
+        program.vouching()->readKeyText(QString(64, QLatin1Char('5')));
+    }
+    walk.shoot("85-vouch");
+    program.vouching()->drop();
+    openPage(walk, "paperToCut");
+    walk.shoot("86-papers");
+}
+
+} // namespace
+
+void walkFirstDirector(ScreenWalk& walk, Phone& phone)
+{
+    SettingUp* settingUp = phone.first()->settingUp();
+    walk.put("firstPages", "way", QStringLiteral("setUp"));
+    walk.shoot("03-set-up");
+    settingUp->next();
+    walk.shoot("03-set-missing");
+    fillRules(*settingUp->rules());
+    settingUp->next();
+    walk.shoot("04-rules-read-back");
+    settingUp->next();
+    walk.shoot("05-program-code");
+    const QString code = settingUp->programCode();
+    settingUp->next();
+    settingUp->typeBack(QStringLiteral("AAAAA-AAAAA-AAAAA-AAAAA-AAAAA-AAAAA-AAAAA"));
+    walk.shoot("06-other-code");
+    settingUp->typeBack(code);
+    walk.shoot("07-director");
+    walk.put("firstPages", "way", QStringLiteral("takeOver"));
+    walk.shoot("08-take-over");
+    walk.put("firstPages", "way", QString());
+    settingUp->rules()->begin();
+    while (settingUp->step() != SettingUp::Rules) {
+        settingUp->back();
+    }
+}
+
+void walkProgram(ScreenWalk& walk, Phone& phone)
+{
+    walkPeople(walk, *phone.program());
+    walkAnswer(walk, *phone.program());
+    walkCards(walk, *phone.program());
+    openPage(walk, "rules");
+    walk.shoot("87-rules-so-far");
+}
+
+void walkDirector(ScreenWalk& walk, Phone& phone)
+{
+    SettingUp* settingUp = phone.first()->settingUp();
+    walk.put("firstPages", "way", QStringLiteral("setUp"));
+    fillRules(*settingUp->rules());
+    settingUp->next();
+    settingUp->next();
+    const QString code = settingUp->programCode();
+    settingUp->next();
+    settingUp->typeBack(code);
+    const QString typed = QLatin1String(secret);
+    settingUp->make(QStringLiteral("Nora Stone"), typed, typed, false);
+    walk.waitUntil([&] { return !settingUp->busy(); });
+    walk.shoot("90-program-made");
+    settingUp->finish();
+    walk.waitUntil([&] { return phone.stage() == Phone::Staff; });
+    if (phone.program() == nullptr) {
+        walk.fail(phone.error());
+        return;
+    }
+    phone.staffDesk()->finish();
+    walk.shoot("91-nothing-yet");
+    walk.put("staffHome", "place", 3);
+    walk.shoot("92-director");
+    openPage(walk, "people");
+    walk.shoot("93-nobody-yet");
+    openPage(walk, "preceptors");
+    walk.shoot("93-no-preceptor-yet");
+    openPage(walk, "rules");
+    walk.shoot("94-rules");
+    program::ProgramRules* rules = phone.program()->rules();
+    rules->beginDraft();
+    walk.put("programRulesPage", "changing", true);
+    walk.shoot("95-other-rules");
+    rules->draft()->choose(QStringLiteral("cap15"));
+    rules->readBack();
+    walk.shoot("96-read-back");
+    rules->sign();
+    walk.put("programRulesPage", "changing", false);
+    walk.shoot("97-signed-rules");
+    openPage(walk, "handOver");
+    walk.shoot("98-hand-over");
+    phone.lock();
+}
+
+} // namespace peelpack::app

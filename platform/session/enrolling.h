@@ -1,0 +1,27 @@
+#pragma once
+
+#include "platform/session/directory.h"
+#include "platform/session/setup.h"
+
+namespace peelpack::session {
+
+/// For how long an invitation is good when nobody says otherwise.
+inline constexpr std::int64_t usualInvitationDays = 14;
+
+/// Invites somebody who is known, for another phone, in the role and to the classes or sites that they have.
+base::Result<OpenInvitation> inviteAgain(Session& session, const Person& person, std::int64_t days);
+
+/// A device that was ended, and how many of its entries stay good.
+struct EndedDevice {
+    keys::VerifyKey key;
+    std::uint32_t accepted = 0;
+};
+/// Ends devices of a person at the last receipted position: one of them, or all that are not ended. NotFound: there is
+/// none to end. BadValue: only an instructor or the director can.
+base::Result<std::vector<EndedDevice>> endDevices(Session& session, const Person& person, const std::string& reason,
+                                                  const std::optional<keys::VerifyKey>& only = std::nullopt);
+/// Whether what this person writes about the end of such a device would count (FORMAT.md section 7): the director ends
+/// everybody but directors, an instructor those who are neither and whom they granted or share a class or site with.
+bool mayEnd(const Session& session, const Person& person);
+
+} // namespace peelpack::session
