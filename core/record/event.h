@@ -1,6 +1,7 @@
 #pragma once
 
 #include "core/base/id.h"
+#include "core/base/sentence.h"
 #include "core/record/sheet_content.h"
 #include "core/sheet/case_row.h"
 
@@ -43,7 +44,7 @@ struct Writer {
 struct Standing {
     enum class Verdict : std::uint8_t { Counts, Aside, Refused };
     Verdict verdict = Verdict::Counts;
-    std::string why; ///< a sentence; empty when it counts
+    base::Sentence why; ///< empty when it counts
 
     [[nodiscard]] bool counts() const { return verdict == Verdict::Counts; }
     bool operator==(const Standing&) const = default;

@@ -51,7 +51,8 @@ base::Result<std::vector<keys::Id>> openSheets(Session& session, const std::vect
 base::Result<SheetPlace> findSheet(const Session& session, const keys::Id& student, std::string_view shortName)
 {
     if (shortName.size() < leastDigits) {
-        return base::Error{base::ErrorCode::BadValue, "A sheet is named by at least 4 digits of its id."};
+        return base::Error{base::ErrorCode::BadValue,
+                           base::said("Session", "A sheet is named by at least 4 digits of its id.")};
     }
     record::StudentRecord whole = session.recordOf(student);
     record::SheetRecord* found = nullptr;
@@ -59,13 +60,15 @@ base::Result<SheetPlace> findSheet(const Session& session, const keys::Id& stude
         if (sheet.id.hex().starts_with(shortName)) {
             if (found != nullptr) {
                 return base::Error{base::ErrorCode::BadValue,
-                                   "Several sheets begin with " + std::string(shortName) + "; give more digits."};
+                                   base::said("Session", "Several sheets begin with %1; give more digits.")
+                                       .with(std::string(shortName))};
             }
             found = &sheet;
         }
     }
     if (found == nullptr) {
-        return base::Error{base::ErrorCode::NotFound, "There is no sheet " + std::string(shortName) + " here."};
+        return base::Error{base::ErrorCode::NotFound,
+                           base::said("Session", "There is no sheet %1 here.").with(std::string(shortName))};
     }
     return SheetPlace{student, idOf(found->id), std::move(*found)};
 }

@@ -14,7 +14,7 @@ StaffPages::StaffPages(StaffDesk& desk, QObject* parent)
 
 QString StaffPages::bar() const
 {
-    return words::fromUtf8(m_desk.session().writeBar().sentence);
+    return words::of(m_desk.session().writeBar().sentence);
 }
 
 } // namespace peelpack::instructor

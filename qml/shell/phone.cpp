@@ -130,8 +130,8 @@ void Phone::openVault(std::unique_ptr<vault::SqliteVault> vault)
 void Phone::openSigning(std::unique_ptr<session::PreceptorVault> own, vault::SqliteVault* vault)
 {
     QStringList notices;
-    for (const std::string& damage : own->damage()) {
-        notices.append(words::fromUtf8(damage));
+    for (const base::Sentence& damage : own->damage()) {
+        notices.append(words::of(damage));
     }
     m_vault = vault;
     m_signing = std::make_unique<preceptor::SigningPhone>(
@@ -143,8 +143,8 @@ void Phone::openSigning(std::unique_ptr<session::PreceptorVault> own, vault::Sql
 void Phone::openSession(std::unique_ptr<session::Session> session)
 {
     QStringList notices;
-    for (const std::string& damage : session->damage()) {
-        notices.append(words::fromUtf8(damage));
+    for (const base::Sentence& damage : session->damage()) {
+        notices.append(words::of(damage));
     }
     if (!m_tellOnOpening.isEmpty()) {
         notices.append(std::exchange(m_tellOnOpening, QString()));
@@ -308,7 +308,7 @@ void Phone::giveAway(const QStringList& sheets)
         return;
     }
     if (const session::WriteBar bar = m_desk->session().writeBar(); bar.stands()) {
-        m_error = words::fromUtf8(bar.sentence);
+        m_error = words::of(bar.sentence);
         Q_EMIT changed();
         return;
     }

@@ -2,6 +2,7 @@
 
 #include "platform/session/directory.h"
 #include "qml/words/bridge.h"
+#include "qml/words/history.h"
 #include "qml/words/words.h"
 
 #include <algorithm>

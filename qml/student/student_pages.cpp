@@ -13,7 +13,7 @@ StudentPages::StudentPages(Desk& desk, QObject* parent)
 
 QString StudentPages::bar() const
 {
-    return words::fromUtf8(m_desk.session().writeBar().sentence);
+    return words::of(m_desk.session().writeBar().sentence);
 }
 
 } // namespace peelpack::student

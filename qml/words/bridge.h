@@ -1,5 +1,6 @@
 #pragma once
 
+#include "qml/words/words.h"
 #include "sync/keys/secret.h"
 
 #include <QByteArray>
@@ -16,11 +17,11 @@ QString shown(const keys::Secret& code);
 std::string line(const QString& text, qsizetype most);
 /// The same of a passphrase or PIN, letter by letter.
 std::string secret(const QString& text);
-/// The sentence of an error of any part.
+/// The sentence of an error of any part, in the language of the app.
 template <class Error>
 QString why(const Error& error)
 {
-    return QString::fromStdString(error.sentence);
+    return of(error.sentence);
 }
 /// The same of a result; empty: it went well.
 template <class Result>
