@@ -85,6 +85,11 @@ void SheetPage::refresh()
         }
         m_signers.append(line);
     }
+    for (const QString& name : signersNotVouchedFor(*sheet)) {
+        m_signers.append(
+            name + QStringLiteral(" · ") +
+            tr("with a phone that your program does not know yet: counts once an instructor vouches for it"));
+    }
     m_feedback = words::feedback(*sheet);
     m_history = words::history(*sheet, m_desk.today());
     m_original.clear();

@@ -2,6 +2,7 @@
 
 #include "qml/parts/pack_seal.h"
 #include "qml/words/words.h"
+#include "sync/journal/reason.h"
 
 #include <QCoreApplication>
 
@@ -49,6 +50,12 @@ void remarkOn(const record::SheetRecord& sheet, role::Outcome outcome, SheetRow&
     } else if (sheet.strength == sheet::Strength::Drawn && sheet.standing == record::SheetStanding::Signed) {
         row.remark =
             say(QT_TRANSLATE_NOOP("SheetRow", "Drawn signature: it counts once your instructor has confirmed it."));
+    } else if (sheet.strength == sheet::Strength::CardNew && sheet.standing == record::SheetStanding::Signed) {
+        row.remark = say(QT_TRANSLATE_NOOP("SheetRow", "Signed with a signing card that your program does not know "
+                                                       "yet: it counts once an instructor vouches for it."));
+    } else if (row.waitsForVouch) {
+        row.remark = say(QT_TRANSLATE_NOOP("SheetRow", "Signed with a phone that your program does not know yet: it "
+                                                       "counts once an instructor vouches for it."));
     } else if (sheet.standing == record::SheetStanding::Signed && outcome == role::Outcome::Unmarked) {
         row.remark =
             say(QT_TRANSLATE_NOOP("SheetRow", "Not every skill is marked: ask a preceptor who saw the others."));
@@ -95,6 +102,20 @@ std::optional<catalogue::Category> categoryOf(const catalogue::Catalogue& catalo
     return found.size() == 1 ? std::optional(found.front()->categories.front()) : std::nullopt;
 }
 
+QStringList signersNotVouchedFor(const record::SheetRecord& sheet)
+{
+    QStringList names;
+    for (const record::HistoryLine& line : sheet.history) {
+        if (line.what.what == record::Happened::Signed && line.weight == record::Weight::Aside &&
+            line.whyNot == journal::sentence(journal::Reason::UnknownSigner)) {
+            names.append(words::fromUtf8(
+                line.what.credential.empty() ? line.what.signer : line.what.signer + ", " + line.what.credential));
+        }
+    }
+    names.removeDuplicates();
+    return names;
+}
+
 SheetRow sheetRow(const Desk& desk, const record::SheetRecord& sheet, const QString& waitingFor)
 {
     const role::Outcome outcome =
@@ -109,7 +130,9 @@ SheetRow sheetRow(const Desk& desk, const record::SheetRecord& sheet, const QStr
         }
     }
     row.detail = details.join(QStringLiteral(" · "));
-    row.standing = standingOf(sheet, waitingFor);
+    row.waitsForVouch = sheet.standing == record::SheetStanding::Open && !signersNotVouchedFor(sheet).isEmpty();
+    row.standing = row.waitsForVouch ? words::capitalized(say(QT_TRANSLATE_NOOP("SheetRow", "signed, not vouched for")))
+                                     : standingOf(sheet, waitingFor);
     const bool marked = !sheet.content.marks.marks.none() || sheet.content.head.canceled;
     row.role = marked ? words::of(outcome) : QString();
     row.roleCounts = outcome == role::Outcome::First || outcome == role::Outcome::Second;
