@@ -1,8 +1,7 @@
 #pragma once
 
-#include "core/base/sentence.h"
-
 #include <cassert>
+#include <string>
 #include <utility>
 #include <variant>
 
@@ -18,10 +17,11 @@ enum class ErrorCode {
     CannotWrite, ///< the system would not let us write
 };
 
-/// An error as a value: a code for the program, a sentence for the person (ends with a period, says the mend).
+/// An error as a value: a code for the program, a sentence for the person (US English, ends with a period, says the
+/// mend).
 struct Error {
     ErrorCode code = ErrorCode::BadInput;
-    Sentence sentence;
+    std::string sentence;
 };
 
 /// Either a value or an error; never both, never neither. `E` is Error, or a part's own error with a closed code and a

@@ -17,8 +17,8 @@ constexpr std::string_view emptied = "-";
 
 base::Error fault(std::size_t line, Column column, const std::string& what)
 {
-    return {base::ErrorCode::BadInput, base::Sentence::plain("Line " + std::to_string(line) + ", column " +
-                                                             std::string(columnNames[column]) + ": " + what)};
+    return {base::ErrorCode::BadInput,
+            "Line " + std::to_string(line) + ", column " + std::string(columnNames[column]) + ": " + what};
 }
 
 std::vector<std::string> listCell(std::string_view cell)
@@ -173,9 +173,9 @@ base::Result<std::array<std::size_t, ColumnCount>> readHeader(std::string_view h
         if (found == names.end()) {
             return base::Error{
                 base::ErrorCode::BadInput,
-                base::Sentence::plain("Line 1: the column " + std::string(columnNames[column]) +
-                                      " is missing; the header row is: id name synonyms shorthand categories flags "
-                                      "sources, separated by tabs.")};
+                "Line 1: the column " + std::string(columnNames[column]) +
+                    " is missing; the header row is: id name synonyms shorthand categories flags sources, "
+                    "separated by tabs."};
         }
         places[column] = static_cast<std::size_t>(found - names.begin());
     }
@@ -197,8 +197,7 @@ base::Result<Catalogue> Catalogue::withOverlay(std::string_view text) const
 base::Result<Catalogue> Catalogue::readRows(std::string_view text, bool overlay)
 {
     if (base::firstInvalidUtf8(text) != std::string_view::npos) {
-        return base::Error{base::ErrorCode::BadInput,
-                           base::Sentence::plain("The table is not UTF-8; save it as UTF-8 text.")};
+        return base::Error{base::ErrorCode::BadInput, "The table is not UTF-8; save it as UTF-8 text."};
     }
     std::vector<std::string_view> lines = base::split(text, '\n');
     for (std::string_view& line : lines) {
@@ -220,11 +219,10 @@ base::Result<Catalogue> Catalogue::readRows(std::string_view text, bool overlay)
         }
         const std::vector<std::string_view> pieces = base::split(line, '\t');
         if (pieces.size() != width) {
-            return base::Error{base::ErrorCode::BadInput,
-                               base::Sentence::plain("Line " + std::to_string(number) + ": there are " +
-                                                     base::counted(pieces.size(), "cell", "cells") +
-                                                     " and the header has " + std::to_string(width) +
-                                                     "; add or remove tabs.")};
+            return base::Error{base::ErrorCode::BadInput, "Line " + std::to_string(number) + ": there are " +
+                                                              base::counted(pieces.size(), "cell", "cells") +
+                                                              " and the header has " + std::to_string(width) +
+                                                              "; add or remove tabs."};
         }
         Cells cells;
         for (std::size_t column = 0; column < ColumnCount; ++column) {

@@ -1,7 +1,6 @@
 #pragma once
 
 #include "core/base/id.h"
-#include "core/base/sentence.h"
 #include "core/record/sheet_content.h"
 #include "core/sheet/case_row.h"
 
@@ -44,7 +43,7 @@ struct Writer {
 struct Standing {
     enum class Verdict : std::uint8_t { Counts, Aside, Refused };
     Verdict verdict = Verdict::Counts;
-    base::Sentence why; ///< empty when it counts
+    std::string why; ///< a sentence; empty when it counts
 
     [[nodiscard]] bool counts() const { return verdict == Verdict::Counts; }
     bool operator==(const Standing&) const = default;

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/record/happening.h"
+#include "core/record/event.h"
 
 #include <optional>
 #include <string>
@@ -108,11 +108,11 @@ enum class Weight : std::uint8_t {
 struct HistoryLine {
     base::EntryHash entry;
     Writer who;
-    Happening what;
+    std::string what; ///< a sentence
     Time claimed;
     std::string why; ///< the reason that was given; may be empty
     Weight weight = Weight::Counts;
-    base::Sentence whyNot; ///< empty when it counts
+    std::string whyNot; ///< a sentence; empty when it counts
     bool operator==(const HistoryLine&) const = default;
 };
 

@@ -273,8 +273,7 @@ base::Error SheetReader::fileError(const Finding& finding) const
     if (!finding.column.empty()) {
         sentence += ", column " + finding.column;
     }
-    return {base::ErrorCode::BadInput,
-            base::Sentence::plain(sentence + ": " + finding.reason + "; " + finding.mend + ".")};
+    return {base::ErrorCode::BadInput, sentence + ": " + finding.reason + "; " + finding.mend + "."};
 }
 
 base::Result<SheetReader::Reading> SheetReader::finish()

@@ -21,7 +21,7 @@ int drawPictures(const QString& folder, const QString& only, student::Shelf& she
     std::erase_if(dresses, [&](const app::ScreenDress& dress) { return !dress.name().contains(only); });
     const base::Result<int> drawn = app::drawScreens(folder, dresses, shelf);
     if (!drawn) {
-        std::fprintf(stderr, "%s\n", drawn.error().sentence.english().c_str());
+        std::fprintf(stderr, "%s\n", drawn.error().sentence.c_str());
         return 3;
     }
     std::printf("%d pictures in %s\n", drawn.value(), folder.toLocal8Bit().constData());
@@ -57,7 +57,7 @@ int main(int argc, char* argv[])
     }
     const auto prepare = [&shelf] {
         if (const base::Result<bool> ready = shelf.prepare(); !ready) {
-            std::fprintf(stderr, "%s\n", ready.error().sentence.english().c_str());
+            std::fprintf(stderr, "%s\n", ready.error().sentence.c_str());
             QCoreApplication::exit(3);
         }
     };

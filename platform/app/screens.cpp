@@ -454,12 +454,12 @@ base::Result<int> walkScreens(const std::vector<ScreenDress>& dresses, student::
 {
     Walker walker(shelf, visit);
     if (!walker.ready()) {
-        return base::Error{base::ErrorCode::CannotRead, base::Sentence::plain("The screens could not be loaded.")};
+        return base::Error{base::ErrorCode::CannotRead, "The screens could not be loaded."};
     }
     for (const ScreenDress& dress : dresses) {
         walker.draw(dress);
         if (!walker.error().isEmpty()) {
-            return base::Error{base::ErrorCode::CannotWrite, base::Sentence::plain(walker.error().toStdString())};
+            return base::Error{base::ErrorCode::CannotWrite, walker.error().toStdString()};
         }
     }
     return walker.count();

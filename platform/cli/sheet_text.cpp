@@ -4,7 +4,6 @@
 #include "core/role/classifier.h"
 #include "platform/cli/sheet_options.h"
 #include "platform/english/english.h"
-#include "platform/english/history.h"
 
 namespace peelpack::cli {
 namespace {
@@ -37,14 +36,13 @@ std::string historyText(const SheetRecord& sheet)
 {
     std::string text = "  History:\n";
     for (const record::HistoryLine& line : sheet.history) {
-        text += "    " + english::timeInWords(line.claimed) + "  " + english::writerName(line.who) + "  " +
-                english::inWords(line.what);
+        text += "    " + english::timeInWords(line.claimed) + "  " + english::writerName(line.who) + "  " + line.what;
         if (!line.why.empty()) {
             text += " Reason: " + line.why;
         }
         if (line.weight != record::Weight::Counts) {
             text += " [" + std::string(english::inWords(line.weight)) +
-                    (line.whyNot.empty() ? "" : ": " + line.whyNot.english()) + "]";
+                    (line.whyNot.empty() ? "" : ": " + line.whyNot) + "]";
         }
         text += "\n";
     }
@@ -180,11 +178,11 @@ nlohmann::ordered_json sheetJson(const SheetRecord& sheet, const std::string& sh
         for (const record::HistoryLine& line : sheet.history) {
             json["history"].push_back({{"entry", line.entry.hex()},
                                        {"who", line.who.name},
-                                       {"what", english::inWords(line.what)},
+                                       {"what", line.what},
                                        {"when", english::timeInWords(line.claimed)},
                                        {"why", line.why},
                                        {"weight", idOf(line.weight)},
-                                       {"whyNot", line.whyNot.english()}});
+                                       {"whyNot", line.whyNot}});
         }
     }
     return json;

@@ -256,15 +256,13 @@ base::Result<RequirementSet> requirementSetFromJson(std::string_view text)
     } catch (const json::parse_error& error) {
         const std::size_t at = std::min(error.byte, text.size());
         const auto line = 1 + std::count(text.begin(), text.begin() + static_cast<std::ptrdiff_t>(at), '\n');
-        return base::Error{base::ErrorCode::BadInput,
-                           base::said("Files", "The requirement set is no JSON: look at line %1 for a missing comma, "
-                                               "quote or bracket.")
-                               .with(std::to_string(line))};
+        return base::Error{base::ErrorCode::BadInput, "The requirement set is no JSON: look at line " +
+                                                          std::to_string(line) +
+                                                          " for a missing comma, quote or bracket."};
     }
     if (!twice.empty()) {
-        return base::Error{
-            base::ErrorCode::BadInput,
-            base::said("Files", "The requirement set has the member \"%1\" twice; keep one of them.").with(twice)};
+        return base::Error{base::ErrorCode::BadInput,
+                           "The requirement set has the member \"" + twice + "\" twice; keep one of them."};
     }
     Reader reader;
     RequirementSet set = readSet(reader, value);
@@ -272,7 +270,7 @@ base::Result<RequirementSet> requirementSetFromJson(std::string_view text)
         addBrokenRules(set, reader.flaws);
     }
     if (!reader.flaws.empty()) {
-        return base::Error{base::ErrorCode::BadValue, base::Sentence::plain(explain(reader.flaws))};
+        return base::Error{base::ErrorCode::BadValue, explain(reader.flaws)};
     }
     return set;
 }
@@ -286,16 +284,13 @@ base::Result<RequirementSet> requirementSet(const std::string& idOrFile)
     if (!text) {
         const bool looksLikeId = idOrFile.find_first_of("./") == std::string::npos;
         return looksLikeId
-                   ? base::Error{base::ErrorCode::NotFound,
-                                 base::said("Files", "There is no requirement set \"%1\"; use %2, or the name of a "
-                                                     "file.")
-                                     .with(idOrFile)
-                                     .with(base::listed(ids, "or"))}
+                   ? base::Error{base::ErrorCode::NotFound, "There is no requirement set \"" + idOrFile + "\"; use " +
+                                                                base::listed(ids, "or") + ", or the name of a file."}
                    : text.error();
     }
     base::Result<RequirementSet> set = requirementSetFromJson(text.value());
     if (!set) {
-        return base::Error{set.error().code, base::said("Files", "%1: %2").with(idOrFile).with(set.error().sentence)};
+        return base::Error{set.error().code, idOrFile + ": " + set.error().sentence};
     }
     return set;
 }

@@ -8,9 +8,8 @@ base::Result<std::string> shippedText(const std::string& path)
 {
     QFile file(QStringLiteral(":/peelpack/") + QString::fromStdString(path));
     if (!file.open(QIODevice::ReadOnly)) {
-        return base::Error{
-            base::ErrorCode::CannotRead,
-            base::said("Files", "The program's own file %1 is missing; install the program again.").with(path)};
+        return base::Error{base::ErrorCode::CannotRead,
+                           "The program's own file " + path + " is missing; install the program again."};
     }
     return file.readAll().toStdString();
 }

@@ -12,14 +12,10 @@ namespace {
 
 constexpr qint64 pieceBytes = qint64{1} << 20;
 
-base::Error cannot(base::ErrorCode code, base::Sentence what, const std::string& file, const QString& cause)
+base::Error cannot(base::ErrorCode code, std::string_view verb, const std::string& file, const QString& cause)
 {
-    return {code, std::move(what).with(file == "-" ? "standard input" : file).with(cause.toStdString())};
-}
-
-base::Error cannotRead(const std::string& file, const QString& cause)
-{
-    return cannot(base::ErrorCode::CannotRead, base::said("Files", "Cannot read %1: %2."), file, cause);
+    return {code, "Cannot " + std::string(verb) + " " + (file == "-" ? "standard input" : file) + ": " +
+                      cause.toStdString() + "."};
 }
 
 } // namespace
@@ -29,14 +25,14 @@ base::Result<std::size_t> readPieces(const std::string& file, const std::functio
     QFile input(QString::fromStdString(file));
     const bool opened = file == "-" ? input.open(stdin, QIODevice::ReadOnly) : input.open(QIODevice::ReadOnly);
     if (!opened) {
-        return cannotRead(file, input.errorString());
+        return cannot(base::ErrorCode::CannotRead, "read", file, input.errorString());
     }
     std::vector<char> piece(static_cast<std::size_t>(pieceBytes));
     std::size_t total = 0;
     while (true) {
         const qint64 got = input.read(piece.data(), pieceBytes);
         if (got < 0) {
-            return cannotRead(file, input.errorString());
+            return cannot(base::ErrorCode::CannotRead, "read", file, input.errorString());
         }
         total += static_cast<std::size_t>(got);
         if (got == 0 || !take(std::string_view(piece.data(), static_cast<std::size_t>(got)))) {
@@ -56,9 +52,8 @@ base::Result<std::string> readWholeFile(const std::string& file, std::size_t mos
         return read.error();
     }
     if (text.size() > most) {
-        return base::Error{
-            base::ErrorCode::BadInput,
-            base::said("Files", "%1 is larger than %2 bytes; check that it is the right file.").with(file).with(most)};
+        return base::Error{base::ErrorCode::BadInput, file + " is larger than " + std::to_string(most) +
+                                                          " bytes; check that it is the right file."};
     }
     return text;
 }
@@ -71,8 +66,7 @@ base::Result<std::size_t> writeWholeFile(const std::string& file, std::string_vi
         output.write(text.data(), static_cast<qint64>(text.size())) == static_cast<qint64>(text.size()) &&
         output.commit();
     if (!written) {
-        return cannot(base::ErrorCode::CannotWrite, base::said("Files", "Cannot write %1: %2."), file,
-                      output.errorString());
+        return cannot(base::ErrorCode::CannotWrite, "write", file, output.errorString());
     }
     return text.size();
 }

@@ -2,7 +2,6 @@
 
 #include "core/base/text.h"
 #include "platform/english/english.h"
-#include "platform/english/history.h"
 #include "platform/print/text.h"
 
 namespace peelpack::print {
@@ -67,10 +66,10 @@ void addHistory(Document& document, const record::SheetRecord& sheet)
                  {QStringLiteral("What, and why"), 10, false}},
                 {}};
     for (const record::HistoryLine& line : sheet.history) {
-        std::string what = english::inWords(line.what) + (line.why.empty() ? "" : " Reason: " + line.why);
+        std::string what = line.what + (line.why.empty() ? "" : " Reason: " + line.why);
         if (line.weight != record::Weight::Counts) {
             what += " [" + std::string(english::inWords(line.weight)) +
-                    (line.whyNot.empty() ? "" : ": " + line.whyNot.english()) + "]";
+                    (line.whyNot.empty() ? "" : ": " + line.whyNot) + "]";
         }
         table.rows.push_back(
             {text(english::timeInWords(line.claimed)), text(english::writerName(line.who)), text(what)});

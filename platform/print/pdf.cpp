@@ -39,7 +39,7 @@ base::Result<Pdf> makePdf(const Document& document, const PageFrame& frame, cons
     pdf.pages = set.pages.size();
     QPainter painter(&writer);
     if (!painter.isActive()) {
-        return base::Error{base::ErrorCode::CannotWrite, base::said("Print", "The PDF cannot be drawn.")};
+        return base::Error{base::ErrorCode::CannotWrite, "The PDF cannot be drawn."};
     }
     for (std::size_t page = 0; page < set.pages.size(); ++page) {
         if (page > 0) {
@@ -47,8 +47,7 @@ base::Result<Pdf> makePdf(const Document& document, const PageFrame& frame, cons
         }
         setter.draw(set, page, painter);
         if (onPage && !onPage(page + 1, set.pages.size())) {
-            return base::Error{base::ErrorCode::CannotWrite,
-                               base::said("Print", "Printing was canceled; nothing was written.")};
+            return base::Error{base::ErrorCode::CannotWrite, "Printing was canceled; nothing was written."};
         }
     }
     painter.end();

@@ -10,7 +10,7 @@
 namespace peelpack::session {
 namespace {
 
-base::Error bad(base::Sentence sentence)
+base::Error bad(std::string sentence)
 {
     return {base::ErrorCode::BadValue, std::move(sentence)};
 }
@@ -25,13 +25,13 @@ base::Result<journal::Act> checkedAct(const Session& session, const SheetPlace& 
                                       bool needsReason)
 {
     if (!session.isStaff()) {
-        return bad(base::said("Session", "Only an instructor or the director can do this."));
+        return bad("Only an instructor or the director can do this.");
     }
     if (needsReason && reason.empty()) {
-        return bad(base::said("Session", "This needs a reason; it stays beside the sheet for good."));
+        return bad("This needs a reason; it stays beside the sheet for good.");
     }
     if (place.record.standing == record::SheetStanding::Void) {
-        return bad(base::said("Session", "The sheet is void; nothing more can be done with it."));
+        return bad("The sheet is void; nothing more can be done with it.");
     }
     return actOn(session, place, std::move(reason));
 }
@@ -84,7 +84,7 @@ base::Result<journal::Act> actOn(const Session& session, const SheetPlace& place
         }
     }
     if (act.about.isZero()) {
-        return base::Error{base::ErrorCode::NotFound, base::said("Session", "There is no such sheet here.")};
+        return base::Error{base::ErrorCode::NotFound, "There is no such sheet here."};
     }
     return act;
 }
@@ -92,7 +92,7 @@ base::Result<journal::Act> actOn(const Session& session, const SheetPlace& place
 base::Result<Writing> initialing(const Session& session, const SheetPlace& place, bool confirmed, std::string reason)
 {
     if (place.record.standing == record::SheetStanding::Withdrawn) {
-        return bad(base::said("Session", "The student took the sheet back; void it, or ask them to open another."));
+        return bad("The student took the sheet back; void it, or ask them to open another.");
     }
     return writing(place, checkedAct(session, place, std::move(reason), false), journal::Initial{{}, confirmed});
 }
@@ -117,7 +117,7 @@ base::Result<Writing> amending(const Session& session, const SheetPlace& place, 
                                std::string reason)
 {
     if (change.marks.empty() && !change.head && change.procedures.empty()) {
-        return bad(base::said("Session", "Nothing is changed."));
+        return bad("Nothing is changed.");
     }
     return writing(place, checkedAct(session, place, std::move(reason), true),
                    journal::Amend{{}, change.marks, change.head, change.procedures});
@@ -131,7 +131,7 @@ base::Result<Writing> acceptingReview(const Session& session, const SheetPlace& 
         return review.answer == record::Review::Answer::Pending && (!skill || review.asked.skill == *skill);
     });
     if (pending == reviews.rend()) {
-        return bad(base::said("Session", "Nobody has asked for a review of that mark, or it was answered already."));
+        return bad("Nobody has asked for a review of that mark, or it was answered already.");
     }
     return writing(
         place, checkedAct(session, place, std::move(reason), raisesRole(session, place.record.content, pending->asked)),

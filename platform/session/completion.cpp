@@ -14,9 +14,9 @@
 namespace peelpack::session {
 namespace {
 
-base::Error outside(base::Sentence sentence)
+base::Error outside(const std::string& sentence)
 {
-    return {base::ErrorCode::BadValue, std::move(sentence)};
+    return {base::ErrorCode::BadValue, sentence};
 }
 
 /// The longest feed that is here of the student's.
@@ -126,15 +126,12 @@ base::Result<requirement::RequirementSet> exactSet(const journal::Policy& policy
     const base::Result<std::string> text =
         setText.empty() ? files::shippedText("requirements/" + policy.requirementSet + ".json") : setText;
     if (!text) {
-        return outside(
-            base::said("Session", "The requirement set in force, %1, is not a shipped one; give its file with --set.")
-                .with(policy.requirementSet));
+        return outside("The requirement set in force, " + policy.requirementSet +
+                       ", is not a shipped one; give its file with --set.");
     }
     if (keys::hash({}, {keys::bytesOf(text.value())}) != policy.setDigest) {
-        return outside(base::said("Session",
-                                  "The requirement set at hand is not the one in force as %1. Give its file with "
-                                  "--set, or put the set in force again with \"program rules\".")
-                           .with(policy.requirementSet));
+        return outside("The requirement set at hand is not the one in force as " + policy.requirementSet +
+                       ". Give its file with --set, or put the set in force again with \"program rules\".");
     }
     return files::requirementSetFromJson(text.value());
 }
@@ -171,11 +168,11 @@ base::Result<CompletionState> completionState(const Session& session, const cata
 {
     const std::optional<journal::Policy> policy = policyInForce(session);
     if (!policy) {
-        return base::Error{base::ErrorCode::NotFound, base::said("Session", "No rules are in force.")};
+        return base::Error{base::ErrorCode::NotFound, "No rules are in force."};
     }
     const std::optional<journal::Position> head = headOf(session, student);
     if (!head) {
-        return base::Error{base::ErrorCode::NotFound, base::said("Session", "Nothing of this student is here.")};
+        return base::Error{base::ErrorCode::NotFound, "Nothing of this student is here."};
     }
     const base::Result<requirement::RequirementSet> set = exactSet(*policy, setText);
     if (!set) {
@@ -204,13 +201,11 @@ base::Result<journal::Position> decideCompletion(Session& session, const Complet
                                                  const std::string& exception)
 {
     if (session.role() != journal::Role::Director) {
-        return outside(base::said("Session", "Only the director decides who has met the requirements."));
+        return outside("Only the director decides who has met the requirements.");
     }
     if (state.complete() != exception.empty()) {
-        return outside(
-            state.complete()
-                ? base::said("Session", "Nothing is short: leave the exception out.")
-                : base::said("Session", "Cases are short: a completion needs an exception with its reason."));
+        return outside(state.complete() ? "Nothing is short: leave the exception out."
+                                        : "Cases are short: a completion needs an exception with its reason.");
     }
     const keys::Id& student = state.head.feed.stream;
     const journal::Policy& policy = state.policy;
@@ -224,10 +219,9 @@ base::Result<journal::Position> decideCompletion(Session& session, const Complet
         return feed.error();
     }
     if (!wouldCount(session, feed.value())) {
-        return outside(base::said(
-            "Session",
+        return outside(
             "This device's decisions do not count any more: another is the director's. Take in a colleague's "
-            "parcel, or see \"program show\"."));
+            "parcel, or see \"program show\".");
     }
     if (const auto before = saidAlready(session, feed.value(), payload)) {
         return *before;
@@ -240,13 +234,12 @@ base::Result<MadeRecord> makeRecord(Session& session, const keys::SigningKey& pr
                                     const std::optional<evidence::Superseded>& given)
 {
     if (programKey.verifyKey() != session.program()) {
-        return outside(base::said("Session", "That is not the code of this program."));
+        return outside("That is not the code of this program.");
     }
     const std::optional<evidence::Superseded> last = lastRecord(session, student.id);
     if (given && last && *given != *last) {
-        return outside(base::said(
-            "Session",
-            "A later record of this student was made with this vault; it is superseded without being named."));
+        return outside(
+            "A later record of this student was made with this vault; it is superseded without being named.");
     }
     const base::Result<evidence::SheetTree> tree = evidence::plant(state.sheets, session.random());
     if (!tree) {

@@ -32,17 +32,15 @@ base::Result<const Item*> findOne(const std::vector<Item>& items, const Fits& fi
             continue;
         }
         if (found != nullptr) {
-            return base::Error{base::ErrorCode::BadValue,
-                               base::Sentence::plain("More than one " + std::string(what) +
-                                                     " is named so; use the first digits of the id that \"program "
-                                                     "show\" lists.")};
+            return base::Error{base::ErrorCode::BadValue, "More than one " + std::string(what) +
+                                                              " is named so; use the first digits of the id that "
+                                                              "\"program show\" lists."};
         }
         found = &item;
     }
     if (found == nullptr) {
         return base::Error{base::ErrorCode::NotFound,
-                           base::Sentence::plain("No " + std::string(what) +
-                                                 " of that name is known here; \"program show\" lists them.")};
+                           "No " + std::string(what) + " of that name is known here; \"program show\" lists them."};
     }
     return found;
 }

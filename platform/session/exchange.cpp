@@ -22,7 +22,7 @@ base::Result<Recipients> toStaff(const Session& session)
         const auto inviter = session.note(notes::inviter);
         const auto key = inviter ? keys::SealKey::from(*inviter) : std::nullopt;
         if (!key) {
-            return base::Error{base::ErrorCode::NotFound, base::said("Session", "No instructor is known here yet.")};
+            return base::Error{base::ErrorCode::NotFound, "No instructor is known here yet."};
         }
         to.keys.push_back(*key);
     }
@@ -33,8 +33,7 @@ base::Result<Recipients> toStudent(const Session& /*session*/, const Person& stu
 {
     Recipients to{Directory::keysOf(student), student.id};
     if (to.keys.empty()) {
-        return base::Error{base::ErrorCode::NotFound,
-                           base::said("Session", "This student has no phone that is still granted.")};
+        return base::Error{base::ErrorCode::NotFound, "This student has no phone that is still granted."};
     }
     return to;
 }
@@ -43,7 +42,7 @@ base::Result<Recipients> toColleagues(const Session& session)
 {
     Recipients to{Directory(session).staffKeys({}, ownKey(session)), std::nullopt};
     if (to.keys.empty()) {
-        return base::Error{base::ErrorCode::NotFound, base::said("Session", "No other instructor is known here.")};
+        return base::Error{base::ErrorCode::NotFound, "No other instructor is known here."};
     }
     return to;
 }

@@ -164,7 +164,7 @@ private:
             }
             FileOutcome& outcome = m_report.files[m_fileOf[i]];
             outcome.used = refused == unusable.end();
-            outcome.whyNot = outcome.used ? base::Sentence() : journal::sentence(refused->second);
+            outcome.whyNot = outcome.used ? std::string() : std::string(journal::sentence(refused->second));
             outcome.taken = report.taken;
             outcome.known = report.known;
             outcome.waits = outcome.used && report.gap;

@@ -8,7 +8,7 @@ namespace peelpack::session {
 struct FileOutcome {
     std::string name; ///< as the caller named it
     bool used = false;
-    base::Sentence whyNot; ///< when it was not used
+    std::string whyNot; ///< a sentence when it was not used
     std::size_t taken = 0;
     std::size_t known = 0;
     bool waits = false; ///< something before it is missing: it is kept, and tried again after every take-in

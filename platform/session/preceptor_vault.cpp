@@ -95,10 +95,8 @@ base::Result<std::unique_ptr<PreceptorVault>> PreceptorVault::open(std::unique_p
                                                                    const vault::Contents& contents, Clock clock)
 {
     if (!fits(contents)) {
-        return base::Error{
-            base::ErrorCode::BadValue,
-            base::said("Session",
-                       "This vault is somebody's record in a program; a preceptor's phone has one of its own.")};
+        return base::Error{base::ErrorCode::BadValue,
+                           "This vault is somebody's record in a program; a preceptor's phone has one of its own."};
     }
     const vault::Result<const keys::DeviceKey*> device = vault->device();
     if (!device) {
@@ -114,7 +112,7 @@ void PreceptorVault::take(const vault::Contents& contents)
 {
     m_owner = {textAt(contents.notes, notes::name), textAt(contents.notes, notes::credential)};
     for (const vault::Damage& damage : contents.damage) {
-        m_damage.push_back(base::said("Session", "Damaged: %1.").with(damage.place));
+        m_damage.push_back("Damaged: " + damage.place + ".");
     }
     for (const auto& [name, bytes] : contents.notes) {
         const std::optional<std::uint32_t> number = numberOf(name);
@@ -125,8 +123,7 @@ void PreceptorVault::take(const vault::Contents& contents)
         if (std::optional<SignedHere> kept = fromKept(bytes)) {
             m_signed.push_back(std::move(*kept));
         } else {
-            m_damage.push_back(base::said("Session", "Not readable: number %1 of what was signed here.")
-                                   .with(*number + std::size_t{1}));
+            m_damage.push_back("Not readable: number " + std::to_string(*number + 1) + " of what was signed here.");
         }
     }
 }
@@ -159,8 +156,7 @@ base::Result<keys::Bytes> PreceptorVault::sign(const journal::SigningRequest& re
     keys::Bytes kept = keptForm(request.studentName, answer.value());
     std::optional<SignedHere> readBack = fromKept(kept);
     if (!readBack) {
-        return base::Error{base::ErrorCode::BadValue,
-                           base::said("Session", "What was signed cannot be read back; nothing was signed.")};
+        return base::Error{base::ErrorCode::BadValue, "What was signed cannot be read back; nothing was signed."};
     }
     vault::Change change;
     change.notes[noteOf(m_next)] = std::move(kept);

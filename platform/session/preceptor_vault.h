@@ -32,7 +32,7 @@ public:
     /// In the order in which it was signed.
     [[nodiscard]] const std::vector<SignedHere>& signedHere() const { return m_signed; }
     /// What could not be read when the vault was opened, in words.
-    [[nodiscard]] const std::vector<base::Sentence>& damage() const { return m_damage; }
+    [[nodiscard]] const std::vector<std::string>& damage() const { return m_damage; }
     [[nodiscard]] journal::Time now() const { return m_clock(); }
 
     /// Signs a request and answers with the code for the student's phone, once it is kept here. `sheet` names the
@@ -53,7 +53,7 @@ private:
     SignerName m_owner;
     std::vector<SignedHere> m_signed;
     std::uint32_t m_next = 0; ///< number of the next that is kept
-    std::vector<base::Sentence> m_damage;
+    std::vector<std::string> m_damage;
 };
 
 /// Whose a vault turned out to be: one of the two.

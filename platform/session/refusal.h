@@ -10,7 +10,7 @@ namespace peelpack::session {
 /// A reason of the journal's as an error for a person.
 inline base::Error refused(journal::Reason reason, base::ErrorCode code = base::ErrorCode::BadValue)
 {
-    return {code, journal::sentence(reason)};
+    return {code, std::string(journal::sentence(reason))};
 }
 
 } // namespace peelpack::session

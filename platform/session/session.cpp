@@ -53,12 +53,12 @@ base::Result<std::unique_ptr<Session>> Session::open(std::unique_ptr<vault::Vaul
     const auto person = kept.find(notes::person);
     const auto role = kept.find(notes::role);
     if (program == kept.end() || person == kept.end() || role == kept.end() || role->second.size() != 1) {
-        return base::Error{base::ErrorCode::NotFound, base::said("Session", "This vault belongs to no program yet.")};
+        return base::Error{base::ErrorCode::NotFound, "This vault belongs to no program yet."};
     }
     const auto programId = keys::VerifyKey::from(program->second);
     const auto personId = keys::Id::from(person->second);
     if (!programId || !personId) {
-        return base::Error{base::ErrorCode::BadInput, base::said("Session", "The settings of this vault are damaged.")};
+        return base::Error{base::ErrorCode::BadInput, "The settings of this vault are damaged."};
     }
     std::unique_ptr<Session> session(new Session(std::move(vault), *programId, std::move(clock), random));
     session->m_person = *personId;
@@ -85,7 +85,7 @@ void Session::takeContents(vault::Contents contents)
     m_broken.clear();
     m_authority.reset();
     for (const vault::Damage& damage : contents.damage) {
-        m_damage.push_back(base::said("Session", "Damaged: %1.").with(damage.place));
+        m_damage.push_back("Damaged: " + damage.place + ".");
     }
     merge::Kept kept;
     for (const keys::Bytes& certificate : contents.certificates) {
@@ -101,7 +101,7 @@ void Session::takeContents(vault::Contents contents)
     }
     auto reopened = merge::reopen(m_ledger.program(), kept);
     if (!reopened) {
-        m_damage.push_back(base::said("Session", "Damaged: the certificates of the program."));
+        m_damage.emplace_back("Damaged: the certificates of the program.");
         kept.certificates.clear();
         reopened = merge::reopen(m_ledger.program(), kept);
     }
@@ -109,10 +109,8 @@ void Session::takeContents(vault::Contents contents)
     m_ledger = std::move(result.ledger);
     for (const merge::Finding& finding : result.unfit) {
         m_broken.push_back(finding.feed);
-        m_damage.push_back(
-            base::said("Session",
-                       "Not readable in its place: what follows entry %1 of a feed that is damaged before it.")
-                .with(std::size_t{finding.seq}));
+        m_damage.push_back("Not readable in its place: what follows entry " + std::to_string(finding.seq) +
+                           " of a feed that is damaged before it.");
     }
 }
 
@@ -150,19 +148,16 @@ WriteBar Session::writeBar() const
         return {own.error().sentence};
     }
     if (m_notes.contains(notes::stopped)) {
-        return {base::said(
-            "Session",
-            "This phone's record split, often after a restore, so nothing more is signed with its keys: join "
-            "again, and "
-            "go on where you are.")};
+        return {"This phone's record split, often after a restore, so nothing more is signed with its keys: join "
+                "again, and "
+                "go on where you are."};
     }
     const keys::VerifyKey key = own.value()->signing.verifyKey();
     const bool broken =
         std::any_of(m_broken.begin(), m_broken.end(), [&](const journal::FeedId& feed) { return feed.device == key; });
     if (broken) {
-        return {base::said(
-            "Session",
-            "A part of this device's own record is damaged: take in a parcel that has your history, and join again.")};
+        return {
+            "A part of this device's own record is damaged: take in a parcel that has your history, and join again."};
     }
     return {};
 }

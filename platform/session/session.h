@@ -30,7 +30,7 @@ struct SignedWriting {
 
 /// Why this installation may not sign at the moment; empty sentence: it may.
 struct WriteBar {
-    base::Sentence sentence;
+    std::string sentence;
     [[nodiscard]] bool stands() const { return !sentence.empty(); }
 };
 
@@ -58,7 +58,7 @@ public:
     [[nodiscard]] const merge::Ledger& ledger() const { return m_ledger; }
     [[nodiscard]] const trust::Authority& authority() const;
     /// What could not be read when the vault was opened, in words.
-    [[nodiscard]] const std::vector<base::Sentence>& damage() const { return m_damage; }
+    [[nodiscard]] const std::vector<std::string>& damage() const { return m_damage; }
     [[nodiscard]] journal::Time now() const { return m_clock(); }
     [[nodiscard]] keys::RandomSource& random() const { return m_random; }
     [[nodiscard]] vault::Vault& vault() { return *m_vault; }
@@ -110,7 +110,7 @@ private:
     journal::Role m_role = journal::Role::Student;
     std::map<std::string, keys::Bytes> m_notes;
     std::vector<vault::HeldVolume> m_held;
-    std::vector<base::Sentence> m_damage;
+    std::vector<std::string> m_damage;
     std::vector<journal::FeedId> m_broken; ///< feeds whose later entries do not follow what is here
     mutable keys::UsableKeys m_usable;     ///< of signers whose attestations were written
     mutable std::optional<trust::Authority> m_authority;

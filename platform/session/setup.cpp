@@ -140,10 +140,8 @@ base::Result<keys::InvitationReply> join(vault::Vault& vault, const keys::Invita
         const bool samePerson = program->second == copy(invitation.program.view()) && known.contains(notes::person) &&
                                 known.at(notes::person) == copy(invitation.person.view());
         if (!samePerson) {
-            return base::Error{
-                base::ErrorCode::BadValue,
-                base::said("Session",
-                           "This vault belongs to somebody or some program already; join with a new vault.")};
+            return base::Error{base::ErrorCode::BadValue,
+                               "This vault belongs to somebody or some program already; join with a new vault."};
         }
         // The same person again: after a split record or on a copy. New keys, so that nothing is signed twice.
         if (const vault::Result<bool> renewed = vault.renewDevice(); !renewed) {
@@ -190,16 +188,14 @@ base::Result<OpenInvitation> invite(Session& session, const std::string& name, R
     const bool may =
         session.role() == Role::Director || (session.role() == Role::Instructor && role > Role::Instructor);
     if (!may || role == Role::Director) {
-        return base::Error{
-            base::ErrorCode::BadValue,
-            base::said("Session",
-                       "A director invites anybody, an instructor everybody but instructors; a new director takes "
-                       "over with the program code.")};
+        return base::Error{base::ErrorCode::BadValue,
+                           "A director invites anybody, an instructor everybody but instructors; a new director takes "
+                           "over with the program code."};
     }
     if (name.empty() || (role != Role::Instructor && scopes.empty())) {
         return base::Error{base::ErrorCode::BadValue,
-                           base::said("Session", "An invitation needs a name, and a class or site unless it is for "
-                                                 "an instructor of the whole program.")};
+                           "An invitation needs a name, and a class or site unless it is for "
+                           "an instructor of the whole program."};
     }
     keys::Invitation invitation;
     invitation.program = session.program();
@@ -235,9 +231,8 @@ base::Result<Answered> matchReply(const Session& session, const keys::Invitation
         }
         return Answered{open, keys::comparisonDigits(invitation.value(), reply)};
     }
-    return base::Error{base::ErrorCode::NotFound,
-                       base::said("Session", "This reply answers no invitation that is open here: it was answered "
-                                             "already, has expired, or was given out on another device.")};
+    return base::Error{base::ErrorCode::NotFound, "This reply answers no invitation that is open here: it was answered "
+                                                  "already, has expired, or was given out on another device."};
 }
 
 keys::Id grantStream(const Session& session, Role role, const keys::Id& person)

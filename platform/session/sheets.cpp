@@ -51,8 +51,7 @@ base::Result<std::vector<keys::Id>> openSheets(Session& session, const std::vect
 base::Result<SheetPlace> findSheet(const Session& session, const keys::Id& student, std::string_view shortName)
 {
     if (shortName.size() < leastDigits) {
-        return base::Error{base::ErrorCode::BadValue,
-                           base::said("Session", "A sheet is named by at least 4 digits of its id.")};
+        return base::Error{base::ErrorCode::BadValue, "A sheet is named by at least 4 digits of its id."};
     }
     record::StudentRecord whole = session.recordOf(student);
     record::SheetRecord* found = nullptr;
@@ -60,15 +59,13 @@ base::Result<SheetPlace> findSheet(const Session& session, const keys::Id& stude
         if (sheet.id.hex().starts_with(shortName)) {
             if (found != nullptr) {
                 return base::Error{base::ErrorCode::BadValue,
-                                   base::said("Session", "Several sheets begin with %1; give more digits.")
-                                       .with(std::string(shortName))};
+                                   "Several sheets begin with " + std::string(shortName) + "; give more digits."};
             }
             found = &sheet;
         }
     }
     if (found == nullptr) {
-        return base::Error{base::ErrorCode::NotFound,
-                           base::said("Session", "There is no sheet %1 here.").with(std::string(shortName))};
+        return base::Error{base::ErrorCode::NotFound, "There is no sheet " + std::string(shortName) + " here."};
     }
     return SheetPlace{student, idOf(found->id), std::move(*found)};
 }

@@ -10,7 +10,7 @@
 namespace peelpack::session {
 namespace {
 
-base::Error bad(base::Sentence sentence)
+base::Error bad(std::string sentence)
 {
     return {base::ErrorCode::BadValue, std::move(sentence)};
 }
@@ -95,21 +95,21 @@ base::Result<keys::Id> operationOf(const record::StudentRecord& student, const k
     for (const record::SheetRecord& record : student.sheets) {
         if (record.id == idOf(sheet)) {
             if (record.standing == record::SheetStanding::Withdrawn || record.standing == record::SheetStanding::Void) {
-                return bad(base::said("Session", "The sheet was withdrawn; there is nothing to sign."));
+                return bad("The sheet was withdrawn; there is nothing to sign.");
             }
             return idOf(record.operation);
         }
     }
-    return base::Error{base::ErrorCode::NotFound, base::said("Session", "There is no such sheet here.")};
+    return base::Error{base::ErrorCode::NotFound, "There is no such sheet here."};
 }
 
 base::Result<bool> complete(const SheetMarks& sheet, const SignerName& signer)
 {
     if (sheet.marks.empty() && !sheet.head.canceled) {
-        return bad(base::said("Session", "Nothing is marked; mark at least one skill, or decline with a reason."));
+        return bad("Nothing is marked; mark at least one skill, or decline with a reason.");
     }
     if (signer.name.empty()) {
-        return bad(base::said("Session", "The signer's name is missing."));
+        return bad("The signer's name is missing.");
     }
     return true;
 }
@@ -123,10 +123,8 @@ base::Result<UnlockedCard> unlockCard(Session& session, const keys::SigningCard&
     const std::optional<keys::VerifyKey> expected = expectedKey(session, card);
     const vault::WrongTries tries = wrongTriesOf(session, card, expected);
     if (const std::int64_t wait = tries.waitLeft(began.seconds); wait > 0) {
-        return bad(base::said("Session",
-                              "Too many wrong PINs on this phone: wait %1 seconds, or let the preceptor sign on "
-                              "their own phone.")
-                       .with(std::to_string(wait)));
+        return bad("Too many wrong PINs on this phone: wait " + std::to_string(wait) +
+                   " seconds, or let the preceptor sign on their own phone.");
     }
     base::Result<keys::SigningKey> key = keys::cardKey(card, session.program(), pin);
     if (!key) {
@@ -134,11 +132,10 @@ base::Result<UnlockedCard> unlockCard(Session& session, const keys::SigningCard&
     }
     if (expected && key.value().verifyKey() != *expected) {
         const auto kept = endHandOver(session, sheet, began, 1, journal::HandOverCause::WrongPin);
-        return kept ? bad(base::said("Session", "That is not the PIN of this card. The try is kept in the journal."))
-                    : kept.error();
+        return kept ? bad("That is not the PIN of this card. The try is kept in the journal.") : kept.error();
     }
     if (session.authority().signerRevoked(journal::KeyKind::Card, key.value().verifyKey(), card.card, card.epoch)) {
-        return bad(base::said("Session", "This card was revoked; the preceptor needs a new one."));
+        return bad("This card was revoked; the preceptor needs a new one.");
     }
     return UnlockedCard{std::move(key).value(), card.card, card.epoch, expected.has_value()};
 }
@@ -248,9 +245,8 @@ base::Result<journal::Position> takeAnswer(Session& session, const SheetPlace& p
     }
     const auto& attestation = checked.value();
     if (!attestation) {
-        return attestation.reason() == journal::Reason::BadCombination
-                   ? bad(base::said("Session", "This answer is for another sheet."))
-                   : refused(attestation.reason());
+        return attestation.reason() == journal::Reason::BadCombination ? bad("This answer is for another sheet.")
+                                                                       : refused(attestation.reason());
     }
     const base::Result<journal::FeedId> feed = session.ownFeed(session.person());
     if (!feed) {
@@ -265,7 +261,7 @@ base::Result<journal::Position> takeAnswer(Session& session, const SheetPlace& p
         });
     }
     if (known) {
-        return bad(base::said("Session", "This answer was taken in already."));
+        return bad("This answer was taken in already.");
     }
     return session.append(session.person(), attestation.value());
 }

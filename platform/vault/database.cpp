@@ -32,10 +32,10 @@ QString nextConnection()
     return QStringLiteral("peelpack-vault-%1").arg(++number);
 }
 
-const VaultError notAVault{Fault::NotAVault, base::said("Vault", "This file is not a Peelpack vault.")};
-const VaultError damagedTables{
-    Fault::Damaged, base::said("Vault", "The vault's tables are damaged; use a copy of the file, or join anew and "
-                                        "have your history sent back.")};
+const VaultError notAVault{Fault::NotAVault, "This file is not a Peelpack vault."};
+const VaultError damagedTables{Fault::Damaged,
+                               "The vault's tables are damaged; use a copy of the file, or join anew and "
+                               "have your history sent back."};
 
 } // namespace
 
@@ -44,33 +44,28 @@ VaultError errorOf(const QSqlError& error)
     switch (error.nativeErrorCode().toInt() & 0xFF) {
     case Busy:
     case Locked:
-        return {Fault::InUse, base::said("Vault", "Another Peelpack has this vault open; close it first.")};
+        return {Fault::InUse, "Another Peelpack has this vault open; close it first."};
     case Full:
-        return {Fault::CannotWrite,
-                base::said("Vault", "There is no space left; nothing was saved. Free some space and try again.")};
+        return {Fault::CannotWrite, "There is no space left; nothing was saved. Free some space and try again."};
     case ReadOnly:
-        return {Fault::CannotWrite,
-                base::said("Vault", "The vault cannot be written: its file or folder is read-only.")};
+        return {Fault::CannotWrite, "The vault cannot be written: its file or folder is read-only."};
     case NotADb:
         return notAVault;
     case Corrupt:
         return damagedTables;
     case CannotOpen:
-        return {Fault::CannotRead,
-                base::said("Vault", "The vault cannot be opened; check that you may read and write its folder.")};
+        return {Fault::CannotRead, "The vault cannot be opened; check that you may read and write its folder."};
     case IoError:
-        return {Fault::CannotWrite,
-                base::said("Vault", "The vault's storage failed; what was not said to be saved was not saved.")};
+        return {Fault::CannotWrite, "The vault's storage failed; what was not said to be saved was not saved."};
     default:
-        return {Fault::CannotRead,
-                base::said("Vault", "The vault cannot be used: %1.").with(error.databaseText().toStdString())};
+        return {Fault::CannotRead, "The vault cannot be used: " + error.databaseText().toStdString() + "."};
     }
 }
 
 Result<std::unique_ptr<Database>> Database::open(const std::string& file)
 {
     if (!QFile::exists(QString::fromStdString(file))) {
-        return VaultError{Fault::NotThere, base::said("Vault", "There is no vault in %1.").with(file)};
+        return VaultError{Fault::NotThere, "There is no vault in " + file + "."};
     }
     std::unique_ptr<Database> database(new Database(nextConnection()));
     if (const Result<bool> connected = database->connect(file); !connected) {
@@ -86,9 +81,7 @@ Result<std::unique_ptr<Database>> Database::open(const std::string& file)
         return notAVault;
     }
     if (version.value() > newestSchema()) {
-        return VaultError{
-            Fault::Newer,
-            base::said("Vault", "This vault was made by a newer Peelpack; use that one. Nothing was changed.")};
+        return VaultError{Fault::Newer, "This vault was made by a newer Peelpack; use that one. Nothing was changed."};
     }
     if (const Result<bool> locked = database->lock(); !locked) {
         return locked.error();
@@ -106,9 +99,8 @@ Result<std::unique_ptr<Database>> Database::make(const std::string& file)
 {
     const int created = ::open(file.c_str(), O_CREAT | O_EXCL | O_RDWR | O_CLOEXEC, S_IRUSR | S_IWUSR);
     if (created < 0) {
-        return errno == EEXIST
-                   ? VaultError{Fault::Exists, base::said("Vault", "There is a file %1 already.").with(file)}
-                   : VaultError{Fault::CannotWrite, base::said("Vault", "Cannot make the file %1.").with(file)};
+        return errno == EEXIST ? VaultError{Fault::Exists, "There is a file " + file + " already."}
+                               : VaultError{Fault::CannotWrite, "Cannot make the file " + file + "."};
     }
     ::close(created);
     std::unique_ptr<Database> database(new Database(nextConnection()));
@@ -139,7 +131,7 @@ Result<bool> Database::connect(const std::string& file)
 {
     m_database = QSqlDatabase::addDatabase(QStringLiteral("QSQLITE"), m_connection);
     if (!m_database.isValid()) {
-        return VaultError{Fault::CannotRead, base::said("Vault", "Qt's SQLite driver is not installed.")};
+        return VaultError{Fault::CannotRead, "Qt's SQLite driver is not installed."};
     }
     m_database.setDatabaseName(QString::fromStdString(file));
     m_database.setConnectOptions(QStringLiteral("QSQLITE_BUSY_TIMEOUT=100"));
@@ -247,8 +239,7 @@ Result<bool> Database::run(QSqlQuery& query)
 Result<bool> Database::transaction(const std::function<Result<bool>()>& steps)
 {
     if (m_doubtful) {
-        return VaultError{Fault::CannotWrite,
-                          base::said("Vault", "The vault's storage failed before; close Peelpack and open it again.")};
+        return VaultError{Fault::CannotWrite, "The vault's storage failed before; close Peelpack and open it again."};
     }
     if (Result<bool> begun = execute("BEGIN IMMEDIATE"); !begun) {
         return begun;

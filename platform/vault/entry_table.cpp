@@ -22,18 +22,14 @@ QByteArray lent(keys::ByteView bytes)
     return QByteArray::fromRawData(reinterpret_cast<const char*>(bytes.data()), static_cast<qsizetype>(bytes.size()));
 }
 
-base::Sentence placeInWords(std::uint64_t number, std::uint32_t feed, std::uint32_t seq)
+std::string placeInWords(std::uint64_t number, std::uint32_t feed, std::uint32_t seq)
 {
+    std::string text = "row " + std::to_string(number);
     if (feed == certificateFeed) {
-        return base::said("Vault", "row %1 (a certificate)").with(number);
+        return text + " (a certificate)";
     }
-    if (seq == introduction) {
-        return base::said("Vault", "row %1 (which feed %2 is)").with(number).with(std::size_t{feed});
-    }
-    return base::said("Vault", "row %1 (entry %2 of feed %3)")
-        .with(number)
-        .with(std::size_t{seq})
-        .with(std::size_t{feed});
+    return text + (seq == introduction ? " (which feed " + std::to_string(feed) + " is)"
+                                       : " (entry " + std::to_string(seq) + " of feed " + std::to_string(feed) + ")");
 }
 
 /// Names the rows that are missing before row `number`. A damaged number may be anything, so they are named together.
@@ -44,8 +40,9 @@ void skipTo(std::uint64_t number, Chain& chain, Contents& contents)
         return;
     }
     const std::uint64_t last = number - 1;
-    contents.damage.push_back({first == last ? base::said("Vault", "row %1 (missing)").with(first)
-                                             : base::said("Vault", "rows %1 to %2 (missing)").with(first).with(last)});
+    contents.damage.push_back({first == last
+                                   ? "row " + std::to_string(first) + " (missing)"
+                                   : "rows " + std::to_string(first) + " to " + std::to_string(last) + " (missing)"});
     chain.rows = last;
 }
 
@@ -93,7 +90,7 @@ Result<Chain> EntryTable::readChain()
             return *chain;
         }
     }
-    return VaultError{Fault::Damaged, base::said("Vault", "The list of the vault's rows is damaged.")};
+    return VaultError{Fault::Damaged, "The list of the vault's rows is damaged."};
 }
 
 Result<bool> EntryTable::writeChain(const Chain& chain)
@@ -165,7 +162,7 @@ Result<bool> EntryTable::read(Contents& contents)
     skipTo(expected + 1, state.chain, contents);
     state.listHolds = chain && (chain.value() == state.chain || contents.damage.size() > damageBefore);
     if (!state.listHolds) {
-        contents.damage.push_back({base::said("Vault", "the list of rows")});
+        contents.damage.push_back({"the list of rows"});
     }
     if (chain) {
         state.chain = chain.value();
@@ -267,9 +264,8 @@ Result<bool> EntryTable::append(const Change& change)
     }
     if (!m_state.listHolds) {
         return VaultError{Fault::Damaged,
-                          base::said("Vault",
-                                     "The list of the vault's rows is damaged, so nothing more is written to it: join "
-                                     "anew and have your history sent back.")};
+                          "The list of the vault's rows is damaged, so nothing more is written to it: join "
+                          "anew and have your history sent back."};
     }
     m_next = {static_cast<const Counts&>(m_state), {}};
     m_written.clear();
@@ -300,8 +296,7 @@ Result<bool> EntryTable::readBack()
     if (written.empty()) {
         return true;
     }
-    const VaultError different{Fault::Damaged,
-                               base::said("Vault", "What was saved does not read back; check the device's storage.")};
+    const VaultError different{Fault::Damaged, "What was saved does not read back; check the device's storage."};
     const Result<QSqlQuery*> statement = prepared(m_readRow, "SELECT sealed FROM entry WHERE number = ?");
     if (!statement) {
         return statement.error();

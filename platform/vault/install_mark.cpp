@@ -67,7 +67,7 @@ Result<std::optional<keys::Secret>> FolderMarkStore::find(const keys::Id& vault,
     }
     keys::Secret bytes(markBytes);
     if (!stored.open(QIODevice::ReadOnly | QIODevice::Unbuffered)) {
-        return VaultError{Fault::CannotRead, base::said("Vault", "Cannot read the install mark in %1.").with(m_folder)};
+        return VaultError{Fault::CannotRead, "Cannot read the install mark in " + m_folder + "."};
     }
     const bool whole =
         stored.size() == static_cast<qint64>(markBytes) &&
@@ -87,8 +87,7 @@ Result<keys::Secret> FolderMarkStore::make(const keys::Id& vault, const std::str
                                             QFileDevice::ReadOwner | QFileDevice::WriteOwner | QFileDevice::ExeOwner) &&
                       files::writeWholeFile(path(vault), text).ok();
     if (!made) {
-        return VaultError{Fault::CannotWrite,
-                          base::said("Vault", "Cannot write the install mark in %1.").with(m_folder)};
+        return VaultError{Fault::CannotWrite, "Cannot write the install mark in " + m_folder + "."};
     }
     QFile::setPermissions(QString::fromStdString(path(vault)), QFileDevice::ReadOwner | QFileDevice::WriteOwner);
     syncFolderOf(path(vault));

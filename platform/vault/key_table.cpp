@@ -5,9 +5,8 @@
 namespace peelpack::vault {
 namespace {
 
-const VaultError damagedStart{
-    Fault::Damaged, base::said("Vault", "The start of the vault is damaged; use a copy of the file, or join anew "
-                                        "and have your history sent back.")};
+const VaultError damagedStart{Fault::Damaged, "The start of the vault is damaged; use a copy of the file, or join anew "
+                                              "and have your history sent back."};
 
 Result<std::vector<Slot>> slotsIn(const Database& database)
 {

@@ -29,14 +29,14 @@ Result<bool> SideTables::read(Contents& contents) const
         return notes;
     }
     if (!notes) {
-        contents.damage.push_back({base::said("Vault", "the settings of this device")});
+        contents.damage.push_back({"the settings of this device"});
     }
     Result<bool> held = readHeld(contents);
     if (!held && !isDamage(held.error())) {
         return held;
     }
     if (!held) {
-        contents.damage.push_back({base::said("Vault", "the parcels that wait")});
+        contents.damage.push_back({"the parcels that wait"});
     }
     if (contents.damage.size() > damageBefore) {
         return true;
@@ -44,7 +44,7 @@ Result<bool> SideTables::read(Contents& contents) const
     const Result<std::optional<keys::Bytes>> list = row(listKey);
     const Result<keys::Bytes> found = digest();
     if (!list || !found || list.value() != found.value()) {
-        contents.damage.push_back({base::said("Vault", "the list of settings and of parcels that wait")});
+        contents.damage.push_back({"the list of settings and of parcels that wait"});
     }
     return true;
 }
@@ -60,7 +60,7 @@ Result<bool> SideTables::readNotes(Contents& contents) const
         const std::string key = row.value(0).toString().toStdString();
         auto plain = m_sealer.open(namedPlace("note", key), bytesAt(row, 1));
         if (!plain) {
-            contents.damage.push_back({base::said("Vault", "a setting of this device")});
+            contents.damage.push_back({"a setting of this device"});
         } else if (key.starts_with('.')) {
             contents.notes.emplace(key.substr(1), std::move(*plain));
         }
@@ -81,7 +81,7 @@ Result<bool> SideTables::readHeld(Contents& contents) const
         if (plain) {
             contents.held.push_back({number, std::move(*plain)});
         } else {
-            contents.damage.push_back({base::said("Vault", "a parcel that waits")});
+            contents.damage.push_back({"a parcel that waits"});
         }
     }
     return row.lastError().isValid() ? errorOf(row.lastError()) : Result<bool>(true);
@@ -153,8 +153,7 @@ Result<bool> SideTables::write(const Change& change) const
 
 Result<bool> SideTables::readBack(const Change& change) const
 {
-    const VaultError different{Fault::Damaged,
-                               base::said("Vault", "What was saved does not read back; check the device's storage.")};
+    const VaultError different{Fault::Damaged, "What was saved does not read back; check the device's storage."};
     for (const auto& [name, value] : change.notes) {
         const Result<std::optional<keys::Bytes>> found = row("." + name);
         if (!found) {

@@ -47,15 +47,14 @@ void wrap(Slot& slot, const keys::Id& vault, const keys::Secret& wrappingKey, co
     slot.checksum = slot.rightChecksum(vault);
 }
 
-const VaultError damagedSlot{
-    Fault::Damaged, base::said("Vault", "What opens the vault is damaged; use the vault code, or a copy of the "
-                                        "file.")};
+const VaultError damagedSlot{Fault::Damaged, "What opens the vault is damaged; use the vault code, or a copy of the "
+                                             "file."};
 
 Result<keys::Secret> unwrap(const Slot& slot, const keys::Id& vault, const keys::Secret& wrappingKey,
-                            base::Sentence wrongSecret)
+                            const char* wrongSecret)
 {
     if (!keys::sameHash(commitmentTo(vault, wrappingKey), slot.commitment)) {
-        return VaultError{Fault::WrongSecret, std::move(wrongSecret)};
+        return VaultError{Fault::WrongSecret, wrongSecret};
     }
     const keys::ByteView sealed(slot.sealed);
     auto dataKey = keys::aeadOpen(wrappingKey.view(), sealed.first(keys::aeadNonceBytes),
@@ -121,32 +120,29 @@ Result<keys::Secret> unwrapWithSecret(const Slot& slot, const keys::Id& vault, k
         return damagedSlot;
     }
     if (checkOfMark(vault, mark) != slot.markCheck) {
-        return VaultError{Fault::MarkMissing,
-                          base::said("Vault", "This vault is a copy, or was moved here from another device: it opens "
-                                              "with its vault code only, and cannot sign until it is set up anew.")};
+        return VaultError{Fault::MarkMissing, "This vault is a copy, or was moved here from another device: it opens "
+                                              "with its vault code only, and cannot sign until it is set up anew."};
     }
     const Result<keys::Secret> key = wrappingKeyOf(vault, secret, slot.salt, mark);
     if (!key) {
         return key.error();
     }
     return unwrap(slot, vault, key.value(),
-                  slot.kind == SlotKind::Pin ? base::said("Vault", "That is not the PIN.")
-                                             : base::said("Vault", "That is not the passphrase."));
+                  slot.kind == SlotKind::Pin ? "That is not the PIN." : "That is not the passphrase.");
 }
 
 Result<keys::Secret> unwrapWithCode(const Slot& slot, const keys::Id& vault, keys::ByteView code)
 {
     if (!undamaged(slot, vault)) {
         return VaultError{Fault::Damaged,
-                          base::said("Vault",
-                                     "The part that the vault code opens is damaged; use the passphrase or PIN, or "
-                                     "a copy of the file.")};
+                          "The part that the vault code opens is damaged; use the passphrase or PIN, or "
+                          "a copy of the file."};
     }
     const base::Result<keys::Secret> key = keys::vaultCodeKey(code, vault);
     if (!key) {
         return VaultError{Fault::WrongSecret, key.error().sentence};
     }
-    return unwrap(slot, vault, key.value(), base::said("Vault", "That is the code of another vault."));
+    return unwrap(slot, vault, key.value(), "That is the code of another vault.");
 }
 
 } // namespace peelpack::vault

@@ -16,15 +16,13 @@
 namespace peelpack::vault {
 namespace {
 
-const VaultError noMark{Fault::MarkMissing,
-                        base::said("Vault", "This vault is a copy, or was moved here from another device: it can be "
-                                            "read, and cannot sign until it is set up anew.")};
+const VaultError noMark{Fault::MarkMissing, "This vault is a copy, or was moved here from another device: it can be "
+                                            "read, and cannot sign until it is set up anew."};
 
-base::Sentence waitSentence(std::int64_t seconds)
+std::string waitSentence(std::int64_t seconds)
 {
-    return seconds < 120 ? base::said("Vault", "Too many wrong tries: wait %1 seconds.").with(std::to_string(seconds))
-                         : base::said("Vault", "Too many wrong tries: wait %1 minutes.")
-                               .with(std::to_string((seconds + 59) / 60));
+    return seconds < 120 ? "Too many wrong tries: wait " + std::to_string(seconds) + " seconds."
+                         : "Too many wrong tries: wait " + std::to_string((seconds + 59) / 60) + " minutes.";
 }
 
 keys::Secret deviceWrap(const keys::Id& vault, const keys::Secret& mark, const keys::Secret& dataKey)
@@ -43,8 +41,7 @@ Result<keys::Secret> dataKeyFor(Database& rows, const std::string& file, keys::B
         return *error;
     }
     if (tries.value().disabled()) {
-        return VaultError{Fault::Disabled,
-                          base::said("Vault", "After 10 wrong tries only the vault code opens this vault.")};
+        return VaultError{Fault::Disabled, "After 10 wrong tries only the vault code opens this vault."};
     }
     if (const std::int64_t wait = tries.value().waitLeft(now); wait > 0) {
         if (now < tries.value().lastAt) { // the clock was set back: the wait starts again from here
@@ -92,7 +89,7 @@ Result<MadeVault> SqliteVault::make(const std::string& file, SecretKind kind, ke
     }
     for (const char* end : {"", "-wal", "-journal"}) {
         if (QFile::exists(QString::fromStdString(file + end))) {
-            return VaultError{Fault::Exists, base::said("Vault", "There is a file %1 already.").with(file + end)};
+            return VaultError{Fault::Exists, "There is a file " + file + end + " already."};
         }
     }
     const std::string unfinished = file + ".new"; // left behind by a setup that was interrupted
@@ -137,12 +134,11 @@ Result<MadeVault> SqliteVault::make(const std::string& file, SecretKind kind, ke
     vault.reset(); // closed, so that everything is in the one file before it gets its name
     if (QFile::exists(QString::fromStdString(unfinished + "-wal"))) {
         return VaultError{Fault::CannotWrite,
-                          base::said("Vault",
-                                     "The new vault could not be written in full; check the space that is left, "
-                                     "and try again.")};
+                          "The new vault could not be written in full; check the space that is left, "
+                          "and try again."};
     }
     if (std::rename(unfinished.c_str(), file.c_str()) != 0) {
-        return VaultError{Fault::CannotWrite, base::said("Vault", "Cannot make the file %1.").with(file)};
+        return VaultError{Fault::CannotWrite, "Cannot make the file " + file + "."};
     }
     syncFolderOf(file);
     Result<std::unique_ptr<SqliteVault>> opened = openWithCode(file, code.view(), marks, random);
@@ -266,9 +262,7 @@ Result<const keys::DeviceKey*> SqliteVault::device()
     }
     const std::optional<keys::Bytes>& wrapped = kept.value();
     if (!wrapped || wrapped->size() < keys::aeadNonceBytes) {
-        return VaultError{
-            Fault::Damaged,
-            base::said("Vault", "The keys of this device are damaged: join anew, and your history is kept.")};
+        return VaultError{Fault::Damaged, "The keys of this device are damaged: join anew, and your history is kept."};
     }
     const keys::ByteView view(*wrapped);
     const keys::Secret key = deviceWrap(id(), *m_mark, m_sealer.dataKey());

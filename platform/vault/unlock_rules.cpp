@@ -40,14 +40,14 @@ std::int64_t WrongTries::waitLeft(std::int64_t now) const
 
 Result<bool> checkNewSecret(SecretKind kind, std::string_view secret)
 {
-    const auto refuse = [](const base::Sentence& why) { return VaultError{Fault::WeakSecret, why}; };
+    const auto refuse = [](const std::string& why) { return VaultError{Fault::WeakSecret, why}; };
     if (kind == SecretKind::Pin) {
         const base::Result<bool> form = keys::checkPin(secret);
         if (!form) {
             return refuse(form.error().sentence);
         }
         if (std::find(commonPins.begin(), commonPins.end(), secret) != commonPins.end()) {
-            return refuse(base::said("Vault", "That PIN is guessed first; choose digits without a pattern."));
+            return refuse("That PIN is guessed first; choose digits without a pattern.");
         }
         return true;
     }
@@ -55,23 +55,20 @@ Result<bool> checkNewSecret(SecretKind kind, std::string_view secret)
     constexpr std::size_t most = 200;
     constexpr std::size_t leastDifferent = 4;
     if (secret.size() < least) {
-        return refuse(base::said(
-            "Vault", "A passphrase has at least 8 characters; a few words that do not belong together are good."));
+        return refuse("A passphrase has at least 8 characters; a few words that do not belong together are good.");
     }
     if (secret.size() > most || base::firstInvalidUtf8(secret) != std::string_view::npos) {
-        return refuse(base::said("Vault", "A passphrase has at most 200 characters."));
+        return refuse("A passphrase has at most 200 characters.");
     }
     const std::string folded = base::foldCaseAndSpaces(secret);
     const bool common =
         std::find(commonPassphrases.begin(), commonPassphrases.end(), folded) != commonPassphrases.end();
     if (common || std::set(secret.begin(), secret.end()).size() < leastDifferent) {
-        return refuse(
-            base::said("Vault", "That passphrase is guessed first; take a few words that do not belong together."));
+        return refuse("That passphrase is guessed first; take a few words that do not belong together.");
     }
     const bool digits = std::all_of(secret.begin(), secret.end(), [](char c) { return c >= '0' && c <= '9'; });
     if (digits) {
-        return refuse(
-            base::said("Vault", "A passphrase has more than digits; digits alone are a PIN, which is weaker."));
+        return refuse("A passphrase has more than digits; digits alone are a PIN, which is weaker.");
     }
     return true;
 }

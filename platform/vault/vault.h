@@ -39,7 +39,7 @@ struct Change {
 
 /// A part of a vault that does not open. What is around it is read all the same.
 struct Damage {
-    base::Sentence place; ///< "row 17 (entry 5 of feed 2)"; names no person
+    std::string place; ///< "row 17 (entry 5 of feed 2)"; names no person
     bool operator==(const Damage&) const = default;
 };
 

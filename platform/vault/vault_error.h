@@ -3,6 +3,7 @@
 #include "core/base/result.h"
 
 #include <cstdint>
+#include <string>
 
 namespace peelpack::vault {
 
@@ -23,10 +24,10 @@ enum class Fault : std::uint8_t {
     CannotWrite, ///< also: no space left; nothing was changed
 };
 
-/// A closed code for the program and a sentence for the person (ends with a period, names no person).
+/// A closed code for the program and a sentence for the person (US English, ends with a period, names no person).
 struct VaultError {
     Fault fault = Fault::CannotRead;
-    base::Sentence sentence;
+    std::string sentence;
 };
 
 template <class T>

@@ -603,174 +603,6 @@
     </message>
 </context>
 <context>
-    <name>Files</name>
-    <message>
-        <source>The requirement set is no JSON: look at line %1 for a missing comma, quote or bracket.</source>
-        <translation>El conjunto de requisitos no es JSON: busque en la línea %1 una coma, comilla o corchete que falte.</translation>
-    </message>
-    <message>
-        <source>The requirement set has the member &quot;%1&quot; twice; keep one of them.</source>
-        <translation>El conjunto de requisitos tiene «%1» dos veces; deje uno.</translation>
-    </message>
-    <message>
-        <source>There is no requirement set &quot;%1&quot;; use %2, or the name of a file.</source>
-        <translation>No hay ningún conjunto de requisitos «%1»; use uno de estos (%2) o el nombre de un archivo.</translation>
-    </message>
-    <message>
-        <source>%1: %2</source>
-        <translation>%1: %2</translation>
-    </message>
-    <message>
-        <source>The program&apos;s own file %1 is missing; install the program again.</source>
-        <translation>Falta el archivo %1 del propio programa; instálelo de nuevo.</translation>
-    </message>
-    <message>
-        <source>Cannot read %1: %2.</source>
-        <translation>No se puede leer %1: %2.</translation>
-    </message>
-    <message>
-        <source>%1 is larger than %2 bytes; check that it is the right file.</source>
-        <translation>%1 ocupa más de %2 bytes; compruebe que es el archivo correcto.</translation>
-    </message>
-    <message>
-        <source>Cannot write %1: %2.</source>
-        <translation>No se puede escribir %1: %2.</translation>
-    </message>
-</context>
-<context>
-    <name>History</name>
-    <message>
-        <source>The sheet was initialed before this; an instructor decides.</source>
-        <translation>La hoja ya tenía las iniciales; decide un instructor.</translation>
-    </message>
-    <message>
-        <source>The instructor whose action is in force had not seen this.</source>
-        <translation>El instructor cuya decisión está en vigor no había visto esto.</translation>
-    </message>
-    <message>
-        <source>Another action was taken in its place.</source>
-        <translation>En su lugar vale otra decisión.</translation>
-    </message>
-    <message>
-        <source>a specialty of a newer version</source>
-        <translation>una especialidad de una versión más nueva</translation>
-    </message>
-    <message>
-        <source>&quot;%1&quot; is %2</source>
-        <translation>«%1» es %2</translation>
-    </message>
-    <message>
-        <source>date, place, surgeon or times</source>
-        <translation>fecha, lugar, cirujano u horas</translation>
-    </message>
-    <message>
-        <source>the procedures</source>
-        <translation>los procedimientos</translation>
-    </message>
-    <message>
-        <source>Changed the sheet: %1.</source>
-        <translation>Cambió la hoja: %1.</translation>
-    </message>
-    <message>
-        <source>nobody can tell whose signature it is</source>
-        <translation>no se sabe de quién es la firma</translation>
-    </message>
-    <message>
-        <source>Signed by %1 (%2): %3.</source>
-        <translation>Firmada por %1 (%2): %3.</translation>
-    </message>
-    <message numerus="yes">
-        <source>%n mark(s)</source>
-        <translation>
-            <numerusform>%n marca</numerusform>
-            <numerusform>%n marcas</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>The hand-over was taken back unsigned.</source>
-        <translation>El teléfono volvió sin firma.</translation>
-    </message>
-    <message>
-        <source>The hand-over ended unsigned: the PIN was wrong.</source>
-        <translation>La entrega del teléfono terminó sin firma: el PIN era incorrecto.</translation>
-    </message>
-    <message>
-        <source>The hand-over ended unsigned: it was not the right card.</source>
-        <translation>La entrega del teléfono terminó sin firma: no era la tarjeta correcta.</translation>
-    </message>
-    <message>
-        <source>The hand-over ended unsigned: it took too long.</source>
-        <translation>La entrega del teléfono terminó sin firma: tardó demasiado.</translation>
-    </message>
-    <message numerus="yes">
-        <source>A wrong PIN was tried %n time(s).</source>
-        <translation>
-            <numerusform>Se probó un PIN incorrecto %n vez.</numerusform>
-            <numerusform>Se probó un PIN incorrecto %n veces.</numerusform>
-        </translation>
-    </message>
-    <message>
-        <source>Opened the sheet: %1.</source>
-        <translation>Abrió la hoja: %1.</translation>
-    </message>
-    <message>
-        <source>Took the sheet back.</source>
-        <translation>Retiró la hoja.</translation>
-    </message>
-    <message>
-        <source>Asked to take the sheet back.</source>
-        <translation>Pidió retirar la hoja.</translation>
-    </message>
-    <message>
-        <source>Filed under %1.</source>
-        <translation>Archivada en %1.</translation>
-    </message>
-    <message>
-        <source>Asked for a mark review: %1.</source>
-        <translation>Pidió revisar una marca: %1.</translation>
-    </message>
-    <message>
-        <source>&quot;%1&quot; should be %2</source>
-        <translation>«%1» debería ser %2</translation>
-    </message>
-    <message>
-        <source>The preceptor declined to sign.</source>
-        <translation>El preceptor no quiso firmar.</translation>
-    </message>
-    <message>
-        <source>Initialed.</source>
-        <translation>Puso las iniciales.</translation>
-    </message>
-    <message>
-        <source>Initialed, and confirmed the signature with the preceptor.</source>
-        <translation>Puso las iniciales y confirmó la firma con el preceptor.</translation>
-    </message>
-    <message>
-        <source>Returned the sheet.</source>
-        <translation>Devolvió la hoja.</translation>
-    </message>
-    <message>
-        <source>Accepted a mark review: %1.</source>
-        <translation>Aceptó la revisión de una marca: %1.</translation>
-    </message>
-    <message>
-        <source>Filed anew under %1.</source>
-        <translation>Archivada de nuevo en %1.</translation>
-    </message>
-    <message>
-        <source>Made the sheet void.</source>
-        <translation>Anuló la hoja.</translation>
-    </message>
-    <message>
-        <source>somebody unknown</source>
-        <translation>una persona desconocida</translation>
-    </message>
-    <message>
-        <source>Reason: %1</source>
-        <translation>Motivo: %1</translation>
-    </message>
-</context>
-<context>
     <name>InitialForm</name>
     <message>
         <source>I confirmed the signature with the preceptor</source>
@@ -913,312 +745,6 @@
     <message>
         <source>The code is on paper, go on</source>
         <translation>El código está en papel, seguir</translation>
-    </message>
-</context>
-<context>
-    <name>Journal</name>
-    <message>
-        <source>This is larger than the format allows.</source>
-        <translation>Esto es más grande de lo que permite el formato.</translation>
-    </message>
-    <message>
-        <source>This ends before it is complete; get it again.</source>
-        <translation>Esto termina antes de estar completo; pídalo otra vez.</translation>
-    </message>
-    <message>
-        <source>There are bytes after the end; get it again.</source>
-        <translation>Hay bytes después del final; pídalo otra vez.</translation>
-    </message>
-    <message>
-        <source>This was made by a newer version of Peelpack; update this one.</source>
-        <translation>Esto se hizo con una versión más nueva de Peelpack; actualice esta.</translation>
-    </message>
-    <message>
-        <source>The contents are not in the byte order of the format.</source>
-        <translation>El contenido no está en el orden de bytes del formato.</translation>
-    </message>
-    <message>
-        <source>A yes-or-no value is neither yes nor no.</source>
-        <translation>Un valor de sí o no no es ni sí ni no.</translation>
-    </message>
-    <message>
-        <source>A number is outside what the format allows.</source>
-        <translation>Un número está fuera de lo que permite el formato.</translation>
-    </message>
-    <message>
-        <source>A text holds bytes or control characters that no text has.</source>
-        <translation>Un texto contiene bytes o caracteres de control que ningún texto tiene.</translation>
-    </message>
-    <message>
-        <source>A text is longer than the format allows.</source>
-        <translation>Un texto es más largo de lo que permite el formato.</translation>
-    </message>
-    <message>
-        <source>A text that must be given, such as a reason, is empty.</source>
-        <translation>Está vacío un texto obligatorio, como un motivo.</translation>
-    </message>
-    <message>
-        <source>A list claims more items than the format or the file has room for.</source>
-        <translation>Una lista dice tener más elementos de los que caben en el formato o en el archivo.</translation>
-    </message>
-    <message>
-        <source>A list has fewer items than it must have.</source>
-        <translation>Una lista tiene menos elementos de los debidos.</translation>
-    </message>
-    <message>
-        <source>The contents are nested too deep.</source>
-        <translation>El contenido está anidado a demasiada profundidad.</translation>
-    </message>
-    <message>
-        <source>Items are not in order, or one is there twice.</source>
-        <translation>Los elementos no están en orden, o uno está dos veces.</translation>
-    </message>
-    <message>
-        <source>Two values do not go together.</source>
-        <translation>Dos valores no van juntos.</translation>
-    </message>
-    <message>
-        <source>This kind of entry does not belong in this stream.</source>
-        <translation>Este tipo de anotación no va en este registro.</translation>
-    </message>
-    <message>
-        <source>This is not a Peelpack file of this sort.</source>
-        <translation>Este no es un archivo de Peelpack de esta clase.</translation>
-    </message>
-    <message>
-        <source>The file was damaged on its way; get it again.</source>
-        <translation>El archivo se dañó por el camino; pídalo otra vez.</translation>
-    </message>
-    <message>
-        <source>Earlier entries are missing; this waits until they come.</source>
-        <translation>Faltan anotaciones anteriores; esto espera hasta que lleguen.</translation>
-    </message>
-    <message>
-        <source>The signature does not fit: this was altered, or signed by another.</source>
-        <translation>La firma no corresponde: esto fue alterado, o lo firmó otra persona.</translation>
-    </message>
-    <message>
-        <source>A public key in this cannot be used.</source>
-        <translation>Una clave pública de aquí no se puede usar.</translation>
-    </message>
-    <message>
-        <source>This belongs to another program.</source>
-        <translation>Esto es de otro programa.</translation>
-    </message>
-    <message>
-        <source>This attestation was made for another student.</source>
-        <translation>Esta firma se hizo para otro estudiante.</translation>
-    </message>
-    <message>
-        <source>The attestation is not signed by who it names.</source>
-        <translation>La firma no es de quien dice ser.</translation>
-    </message>
-    <message>
-        <source>The evidence of a split record does not hold.</source>
-        <translation>La prueba de un registro dividido no se sostiene.</translation>
-    </message>
-    <message>
-        <source>This phone&apos;s record split here, often after a restore.</source>
-        <translation>El registro de este teléfono se dividió aquí, a menudo tras restaurar una copia.</translation>
-    </message>
-    <message>
-        <source>This record split so often that this branch is not kept; the evidence is.</source>
-        <translation>Este registro se dividió tantas veces que esta rama no se guarda; la prueba sí.</translation>
-    </message>
-    <message>
-        <source>Nobody in the program has granted this device anything yet.</source>
-        <translation>Nadie del programa ha dado aún ningún permiso a este dispositivo.</translation>
-    </message>
-    <message>
-        <source>Made by a newer Peelpack; kept and passed on.</source>
-        <translation>Hecho por un Peelpack más nuevo; se guarda y se pasa adelante.</translation>
-    </message>
-    <message>
-        <source>Who wrote this may not write this kind of entry.</source>
-        <translation>Quien escribió esto no puede escribir este tipo de anotación.</translation>
-    </message>
-    <message>
-        <source>This device writes under another student&apos;s id.</source>
-        <translation>Este dispositivo escribe con la identidad de otro estudiante.</translation>
-    </message>
-    <message>
-        <source>This concerns a class or site that its writer has no say in.</source>
-        <translation>Esto es de una clase o un centro en que su autor no decide.</translation>
-    </message>
-    <message>
-        <source>This came after the device was revoked.</source>
-        <translation>Esto llegó después de dar de baja el dispositivo.</translation>
-    </message>
-    <message>
-        <source>This comes after the place where the record split.</source>
-        <translation>Esto viene después del punto en que se dividió el registro.</translation>
-    </message>
-    <message>
-        <source>The signing card was revoked before this was delivered.</source>
-        <translation>La tarjeta de firma se dio de baja antes de entregarse esto.</translation>
-    </message>
-    <message>
-        <source>Nobody has vouched for who signed this.</source>
-        <translation>Nadie ha respondido por quien firmó esto.</translation>
-    </message>
-    <message>
-        <source>Only an entry of a student that is set aside can be admitted.</source>
-        <translation>Solo se puede admitir una anotación de estudiante que esté apartada.</translation>
-    </message>
-    <message>
-        <source>This parcel is not for this device.</source>
-        <translation>Este paquete no es para este dispositivo.</translation>
-    </message>
-    <message>
-        <source>This parcel&apos;s key does not fit its commitment; it was damaged or tampered with.</source>
-        <translation>La clave de este paquete no corresponde; se dañó o se manipuló.</translation>
-    </message>
-    <message>
-        <source>The head of this parcel was altered; get it again.</source>
-        <translation>El comienzo de este paquete fue alterado; pídalo otra vez.</translation>
-    </message>
-    <message>
-        <source>The contents of this parcel were altered or cut off; get it again.</source>
-        <translation>El contenido de este paquete fue alterado o cortado; pídalo otra vez.</translation>
-    </message>
-    <message>
-        <source>This brings more unknown devices than a program has.</source>
-        <translation>Esto trae más dispositivos desconocidos de los que tiene un programa.</translation>
-    </message>
-    <message>
-        <source>This brings more entries than one parcel may.</source>
-        <translation>Esto trae más anotaciones de las que admite un paquete.</translation>
-    </message>
-</context>
-<context>
-    <name>Keys</name>
-    <message>
-        <source>This is not a signing card; scan the card&apos;s own code.</source>
-        <translation>Esta no es una tarjeta de firma; escanee el código de la tarjeta.</translation>
-    </message>
-    <message>
-        <source>This signing card belongs to another program.</source>
-        <translation>Esta tarjeta de firma es de otro programa.</translation>
-    </message>
-    <message>
-        <source>A signing card has 16 secret bytes.</source>
-        <translation>Una tarjeta de firma tiene 16 bytes secretos.</translation>
-    </message>
-    <message>
-        <source>The PIN does not fit this signing card; try again.</source>
-        <translation>El PIN no es el de esta tarjeta de firma; inténtelo otra vez.</translation>
-    </message>
-    <message>
-        <source>A code has 128 bits.</source>
-        <translation>Un código tiene 128 bits.</translation>
-    </message>
-    <message>
-        <source>A code has 7 groups of 5 letters and digits; check what you typed.</source>
-        <translation>Un código tiene 7 grupos de 5 letras y cifras; revise lo que escribió.</translation>
-    </message>
-    <message>
-        <source>A code has 7 groups of 5 letters and digits; some are missing.</source>
-        <translation>Un código tiene 7 grupos de 5 letras y cifras; faltan algunos.</translation>
-    </message>
-    <message>
-        <source>Group %1 of the code is mistyped; compare it again.</source>
-        <translation>El grupo %1 del código está mal escrito; compárelo otra vez.</translation>
-    </message>
-    <message>
-        <source>This is not a program code; it may be a vault code or a card&apos;s.</source>
-        <translation>Este no es un código de programa; quizá sea de una bóveda o de una tarjeta.</translation>
-    </message>
-    <message>
-        <source>This is not a vault code; it may be a program code or a card&apos;s.</source>
-        <translation>Este no es un código de bóveda; quizá sea de un programa o de una tarjeta.</translation>
-    </message>
-    <message>
-        <source>This is not the code of a signing card; it may be a program or vault code.</source>
-        <translation>Este no es el código de una tarjeta de firma; quizá sea de un programa o de una bóveda.</translation>
-    </message>
-    <message>
-        <source>The stored public keys do not belong to the stored seeds; nothing is signed with them.</source>
-        <translation>Las claves públicas guardadas no corresponden a las semillas guardadas; no se firma nada con ellas.</translation>
-    </message>
-    <message>
-        <source>This is not an invitation; ask for a new one.</source>
-        <translation>Esta no es una invitación; pida una nueva.</translation>
-    </message>
-    <message>
-        <source>This is not a reply to an invitation; scan it again.</source>
-        <translation>Esta no es la respuesta a una invitación; escanéela otra vez.</translation>
-    </message>
-    <message>
-        <source>The invitation has expired; make a new one.</source>
-        <translation>La invitación ha caducado; haga una nueva.</translation>
-    </message>
-    <message>
-        <source>The reply is from somebody else&apos;s invitation.</source>
-        <translation>La respuesta es de la invitación de otra persona.</translation>
-    </message>
-    <message>
-        <source>The reply was not made with this invitation.</source>
-        <translation>La respuesta no se hizo con esta invitación.</translation>
-    </message>
-    <message>
-        <source>Nothing can be sealed to the key in the reply.</source>
-        <translation>No se puede sellar nada para la clave de la respuesta.</translation>
-    </message>
-    <message>
-        <source>The reply was not signed by the device that it names.</source>
-        <translation>La respuesta no la firmó el dispositivo que nombra.</translation>
-    </message>
-    <message>
-        <source>The cost asked for unlocking is above 64 MiB or 4 passes; this is not one of our files.</source>
-        <translation>El coste pedido para desbloquear pasa de 64 MiB o 4 vueltas; este archivo no es nuestro.</translation>
-    </message>
-    <message>
-        <source>The cost asked for unlocking is too low to protect anything.</source>
-        <translation>El coste pedido para desbloquear es tan bajo que no protege nada.</translation>
-    </message>
-    <message>
-        <source>A salt has 16 bytes and a stretched key 16 to 1024.</source>
-        <translation>Una sal tiene 16 bytes y una clave derivada de 16 a 1024.</translation>
-    </message>
-    <message>
-        <source>There is not enough memory to check the PIN; close other apps and try again.</source>
-        <translation>No hay memoria para comprobar el PIN; cierre otras aplicaciones e inténtelo otra vez.</translation>
-    </message>
-    <message>
-        <source>A PIN has digits only.</source>
-        <translation>Un PIN solo tiene cifras.</translation>
-    </message>
-    <message>
-        <source>A PIN has 6 to 12 digits.</source>
-        <translation>Un PIN tiene de 6 a 12 cifras.</translation>
-    </message>
-    <message>
-        <source>That PIN is guessed first; choose digits without a pattern.</source>
-        <translation>Ese PIN es de los primeros que se adivinan; elija cifras sin un patrón.</translation>
-    </message>
-    <message>
-        <source>A sealing key has 32 bytes and a nonce 24.</source>
-        <translation>Una clave de sellado tiene 32 bytes y un nonce 24.</translation>
-    </message>
-    <message>
-        <source>A sealing seed has 32 bytes.</source>
-        <translation>Una semilla de sellado tiene 32 bytes.</translation>
-    </message>
-    <message>
-        <source>The other side&apos;s sealing key is of small order and is refused.</source>
-        <translation>La clave de sellado del otro lado es de orden pequeño y se rechaza.</translation>
-    </message>
-    <message>
-        <source>The sealed bytes were damaged, or the key is another.</source>
-        <translation>Los bytes sellados se dañaron, o la clave es otra.</translation>
-    </message>
-    <message>
-        <source>A signing seed has 32 bytes.</source>
-        <translation>Una semilla de firma tiene 32 bytes.</translation>
-    </message>
-    <message>
-        <source>The stored public key does not belong to the stored seed; nothing is signed with it.</source>
-        <translation>La clave pública guardada no corresponde a la semilla guardada; no se firma nada con ella.</translation>
     </message>
 </context>
 <context>
@@ -1869,17 +1395,6 @@
     </message>
 </context>
 <context>
-    <name>Print</name>
-    <message>
-        <source>The PDF cannot be drawn.</source>
-        <translation>No se puede dibujar el PDF.</translation>
-    </message>
-    <message>
-        <source>Printing was canceled; nothing was written.</source>
-        <translation>Se canceló la impresión; no se escribió nada.</translation>
-    </message>
-</context>
-<context>
     <name>ProcedureHit</name>
     <message>
         <source>Favorite: %1</source>
@@ -2076,7 +1591,355 @@
     </message>
 </context>
 <context>
-    <name>Session</name>
+    <name>Sentences</name>
+    <message>
+        <source>The requirement set is no JSON: look at line %1 for a missing comma, quote or bracket.</source>
+        <translation>El conjunto de requisitos no es JSON: busque en la línea %1 una coma, comilla o corchete que falte.</translation>
+    </message>
+    <message>
+        <source>The requirement set has the member &quot;%1&quot; twice; keep one of them.</source>
+        <translation>El conjunto de requisitos tiene «%1» dos veces; deje uno.</translation>
+    </message>
+    <message>
+        <source>There is no requirement set &quot;%1&quot;; use %2, or the name of a file.</source>
+        <translation>No hay ningún conjunto de requisitos «%1»; use uno de estos (%2) o el nombre de un archivo.</translation>
+    </message>
+    <message>
+        <source>The program&apos;s own file %1 is missing; install the program again.</source>
+        <translation>Falta el archivo %1 del propio programa; instálelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Cannot read %1: %2.</source>
+        <translation>No se puede leer %1: %2.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than %2 bytes; check that it is the right file.</source>
+        <translation>%1 ocupa más de %2 bytes; compruebe que es el archivo correcto.</translation>
+    </message>
+    <message>
+        <source>Cannot write %1: %2.</source>
+        <translation>No se puede escribir %1: %2.</translation>
+    </message>
+    <message>
+        <source>The sheet was initialed before this; an instructor decides.</source>
+        <translation>La hoja ya tenía las iniciales; decide un instructor.</translation>
+    </message>
+    <message>
+        <source>The instructor whose action is in force had not seen this.</source>
+        <translation>El instructor cuya decisión está en vigor no había visto esto.</translation>
+    </message>
+    <message>
+        <source>Another action was taken in its place.</source>
+        <translation>En su lugar vale otra decisión.</translation>
+    </message>
+    <message>
+        <source>This is larger than the format allows.</source>
+        <translation>Esto es más grande de lo que permite el formato.</translation>
+    </message>
+    <message>
+        <source>This ends before it is complete; get it again.</source>
+        <translation>Esto termina antes de estar completo; pídalo otra vez.</translation>
+    </message>
+    <message>
+        <source>There are bytes after the end; get it again.</source>
+        <translation>Hay bytes después del final; pídalo otra vez.</translation>
+    </message>
+    <message>
+        <source>This was made by a newer version of Peelpack; update this one.</source>
+        <translation>Esto se hizo con una versión más nueva de Peelpack; actualice esta.</translation>
+    </message>
+    <message>
+        <source>The contents are not in the byte order of the format.</source>
+        <translation>El contenido no está en el orden de bytes del formato.</translation>
+    </message>
+    <message>
+        <source>A yes-or-no value is neither yes nor no.</source>
+        <translation>Un valor de sí o no no es ni sí ni no.</translation>
+    </message>
+    <message>
+        <source>A number is outside what the format allows.</source>
+        <translation>Un número está fuera de lo que permite el formato.</translation>
+    </message>
+    <message>
+        <source>A text holds bytes or control characters that no text has.</source>
+        <translation>Un texto contiene bytes o caracteres de control que ningún texto tiene.</translation>
+    </message>
+    <message>
+        <source>A text is longer than the format allows.</source>
+        <translation>Un texto es más largo de lo que permite el formato.</translation>
+    </message>
+    <message>
+        <source>A text that must be given, such as a reason, is empty.</source>
+        <translation>Está vacío un texto obligatorio, como un motivo.</translation>
+    </message>
+    <message>
+        <source>A list claims more items than the format or the file has room for.</source>
+        <translation>Una lista dice tener más elementos de los que caben en el formato o en el archivo.</translation>
+    </message>
+    <message>
+        <source>A list has fewer items than it must have.</source>
+        <translation>Una lista tiene menos elementos de los debidos.</translation>
+    </message>
+    <message>
+        <source>The contents are nested too deep.</source>
+        <translation>El contenido está anidado a demasiada profundidad.</translation>
+    </message>
+    <message>
+        <source>Items are not in order, or one is there twice.</source>
+        <translation>Los elementos no están en orden, o uno está dos veces.</translation>
+    </message>
+    <message>
+        <source>Two values do not go together.</source>
+        <translation>Dos valores no van juntos.</translation>
+    </message>
+    <message>
+        <source>This kind of entry does not belong in this stream.</source>
+        <translation>Este tipo de anotación no va en este registro.</translation>
+    </message>
+    <message>
+        <source>This is not a Peelpack file of this sort.</source>
+        <translation>Este no es un archivo de Peelpack de esta clase.</translation>
+    </message>
+    <message>
+        <source>The file was damaged on its way; get it again.</source>
+        <translation>El archivo se dañó por el camino; pídalo otra vez.</translation>
+    </message>
+    <message>
+        <source>Earlier entries are missing; this waits until they come.</source>
+        <translation>Faltan anotaciones anteriores; esto espera hasta que lleguen.</translation>
+    </message>
+    <message>
+        <source>The signature does not fit: this was altered, or signed by another.</source>
+        <translation>La firma no corresponde: esto fue alterado, o lo firmó otra persona.</translation>
+    </message>
+    <message>
+        <source>A public key in this cannot be used.</source>
+        <translation>Una clave pública de aquí no se puede usar.</translation>
+    </message>
+    <message>
+        <source>This belongs to another program.</source>
+        <translation>Esto es de otro programa.</translation>
+    </message>
+    <message>
+        <source>This attestation was made for another student.</source>
+        <translation>Esta firma se hizo para otro estudiante.</translation>
+    </message>
+    <message>
+        <source>The attestation is not signed by who it names.</source>
+        <translation>La firma no es de quien dice ser.</translation>
+    </message>
+    <message>
+        <source>The evidence of a split record does not hold.</source>
+        <translation>La prueba de un registro dividido no se sostiene.</translation>
+    </message>
+    <message>
+        <source>This phone&apos;s record split here, often after a restore.</source>
+        <translation>El registro de este teléfono se dividió aquí, a menudo tras restaurar una copia.</translation>
+    </message>
+    <message>
+        <source>This record split so often that this branch is not kept; the evidence is.</source>
+        <translation>Este registro se dividió tantas veces que esta rama no se guarda; la prueba sí.</translation>
+    </message>
+    <message>
+        <source>Nobody in the program has granted this device anything yet.</source>
+        <translation>Nadie del programa ha dado aún ningún permiso a este dispositivo.</translation>
+    </message>
+    <message>
+        <source>Made by a newer Peelpack; kept and passed on.</source>
+        <translation>Hecho por un Peelpack más nuevo; se guarda y se pasa adelante.</translation>
+    </message>
+    <message>
+        <source>Who wrote this may not write this kind of entry.</source>
+        <translation>Quien escribió esto no puede escribir este tipo de anotación.</translation>
+    </message>
+    <message>
+        <source>This device writes under another student&apos;s id.</source>
+        <translation>Este dispositivo escribe con la identidad de otro estudiante.</translation>
+    </message>
+    <message>
+        <source>This concerns a class or site that its writer has no say in.</source>
+        <translation>Esto es de una clase o un centro en que su autor no decide.</translation>
+    </message>
+    <message>
+        <source>This came after the device was revoked.</source>
+        <translation>Esto llegó después de dar de baja el dispositivo.</translation>
+    </message>
+    <message>
+        <source>This comes after the place where the record split.</source>
+        <translation>Esto viene después del punto en que se dividió el registro.</translation>
+    </message>
+    <message>
+        <source>The signing card was revoked before this was delivered.</source>
+        <translation>La tarjeta de firma se dio de baja antes de entregarse esto.</translation>
+    </message>
+    <message>
+        <source>Nobody has vouched for who signed this.</source>
+        <translation>Nadie ha respondido por quien firmó esto.</translation>
+    </message>
+    <message>
+        <source>Only an entry of a student that is set aside can be admitted.</source>
+        <translation>Solo se puede admitir una anotación de estudiante que esté apartada.</translation>
+    </message>
+    <message>
+        <source>This parcel is not for this device.</source>
+        <translation>Este paquete no es para este dispositivo.</translation>
+    </message>
+    <message>
+        <source>This parcel&apos;s key does not fit its commitment; it was damaged or tampered with.</source>
+        <translation>La clave de este paquete no corresponde; se dañó o se manipuló.</translation>
+    </message>
+    <message>
+        <source>The head of this parcel was altered; get it again.</source>
+        <translation>El comienzo de este paquete fue alterado; pídalo otra vez.</translation>
+    </message>
+    <message>
+        <source>The contents of this parcel were altered or cut off; get it again.</source>
+        <translation>El contenido de este paquete fue alterado o cortado; pídalo otra vez.</translation>
+    </message>
+    <message>
+        <source>This brings more unknown devices than a program has.</source>
+        <translation>Esto trae más dispositivos desconocidos de los que tiene un programa.</translation>
+    </message>
+    <message>
+        <source>This brings more entries than one parcel may.</source>
+        <translation>Esto trae más anotaciones de las que admite un paquete.</translation>
+    </message>
+    <message>
+        <source>This is not a signing card; scan the card&apos;s own code.</source>
+        <translation>Esta no es una tarjeta de firma; escanee el código de la tarjeta.</translation>
+    </message>
+    <message>
+        <source>This signing card belongs to another program.</source>
+        <translation>Esta tarjeta de firma es de otro programa.</translation>
+    </message>
+    <message>
+        <source>A signing card has 16 secret bytes.</source>
+        <translation>Una tarjeta de firma tiene 16 bytes secretos.</translation>
+    </message>
+    <message>
+        <source>The PIN does not fit this signing card; try again.</source>
+        <translation>El PIN no es el de esta tarjeta de firma; inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>A code has 128 bits.</source>
+        <translation>Un código tiene 128 bits.</translation>
+    </message>
+    <message>
+        <source>A code has 7 groups of 5 letters and digits; check what you typed.</source>
+        <translation>Un código tiene 7 grupos de 5 letras y cifras; revise lo que escribió.</translation>
+    </message>
+    <message>
+        <source>A code has 7 groups of 5 letters and digits; some are missing.</source>
+        <translation>Un código tiene 7 grupos de 5 letras y cifras; faltan algunos.</translation>
+    </message>
+    <message>
+        <source>Group %1 of the code is mistyped; compare it again.</source>
+        <translation>El grupo %1 del código está mal escrito; compárelo otra vez.</translation>
+    </message>
+    <message>
+        <source>This is not a program code; it may be a vault code or a card&apos;s.</source>
+        <translation>Este no es un código de programa; quizá sea de una bóveda o de una tarjeta.</translation>
+    </message>
+    <message>
+        <source>This is not a vault code; it may be a program code or a card&apos;s.</source>
+        <translation>Este no es un código de bóveda; quizá sea de un programa o de una tarjeta.</translation>
+    </message>
+    <message>
+        <source>This is not the code of a signing card; it may be a program or vault code.</source>
+        <translation>Este no es el código de una tarjeta de firma; quizá sea de un programa o de una bóveda.</translation>
+    </message>
+    <message>
+        <source>The stored public keys do not belong to the stored seeds; nothing is signed with them.</source>
+        <translation>Las claves públicas guardadas no corresponden a las semillas guardadas; no se firma nada con ellas.</translation>
+    </message>
+    <message>
+        <source>This is not an invitation; ask for a new one.</source>
+        <translation>Esta no es una invitación; pida una nueva.</translation>
+    </message>
+    <message>
+        <source>This is not a reply to an invitation; scan it again.</source>
+        <translation>Esta no es la respuesta a una invitación; escanéela otra vez.</translation>
+    </message>
+    <message>
+        <source>The invitation has expired; make a new one.</source>
+        <translation>La invitación ha caducado; haga una nueva.</translation>
+    </message>
+    <message>
+        <source>The reply is from somebody else&apos;s invitation.</source>
+        <translation>La respuesta es de la invitación de otra persona.</translation>
+    </message>
+    <message>
+        <source>The reply was not made with this invitation.</source>
+        <translation>La respuesta no se hizo con esta invitación.</translation>
+    </message>
+    <message>
+        <source>Nothing can be sealed to the key in the reply.</source>
+        <translation>No se puede sellar nada para la clave de la respuesta.</translation>
+    </message>
+    <message>
+        <source>The reply was not signed by the device that it names.</source>
+        <translation>La respuesta no la firmó el dispositivo que nombra.</translation>
+    </message>
+    <message>
+        <source>The cost asked for unlocking is above 64 MiB or 4 passes; this is not one of our files.</source>
+        <translation>El coste pedido para desbloquear pasa de 64 MiB o 4 vueltas; este archivo no es nuestro.</translation>
+    </message>
+    <message>
+        <source>The cost asked for unlocking is too low to protect anything.</source>
+        <translation>El coste pedido para desbloquear es tan bajo que no protege nada.</translation>
+    </message>
+    <message>
+        <source>A salt has 16 bytes and a stretched key 16 to 1024.</source>
+        <translation>Una sal tiene 16 bytes y una clave derivada de 16 a 1024.</translation>
+    </message>
+    <message>
+        <source>There is not enough memory to check the PIN; close other apps and try again.</source>
+        <translation>No hay memoria para comprobar el PIN; cierre otras aplicaciones e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>A PIN has digits only.</source>
+        <translation>Un PIN solo tiene cifras.</translation>
+    </message>
+    <message>
+        <source>A PIN has 6 to 12 digits.</source>
+        <translation>Un PIN tiene de 6 a 12 cifras.</translation>
+    </message>
+    <message>
+        <source>That PIN is guessed first; choose digits without a pattern.</source>
+        <translation>Ese PIN es de los primeros que se adivinan; elija cifras sin un patrón.</translation>
+    </message>
+    <message>
+        <source>A sealing key has 32 bytes and a nonce 24.</source>
+        <translation>Una clave de sellado tiene 32 bytes y un nonce 24.</translation>
+    </message>
+    <message>
+        <source>A sealing seed has 32 bytes.</source>
+        <translation>Una semilla de sellado tiene 32 bytes.</translation>
+    </message>
+    <message>
+        <source>The other side&apos;s sealing key is of small order and is refused.</source>
+        <translation>La clave de sellado del otro lado es de orden pequeño y se rechaza.</translation>
+    </message>
+    <message>
+        <source>The sealed bytes were damaged, or the key is another.</source>
+        <translation>Los bytes sellados se dañaron, o la clave es otra.</translation>
+    </message>
+    <message>
+        <source>A signing seed has 32 bytes.</source>
+        <translation>Una semilla de firma tiene 32 bytes.</translation>
+    </message>
+    <message>
+        <source>The stored public key does not belong to the stored seed; nothing is signed with it.</source>
+        <translation>La clave pública guardada no corresponde a la semilla guardada; no se firma nada con ella.</translation>
+    </message>
+    <message>
+        <source>The PDF cannot be drawn.</source>
+        <translation>No se puede dibujar el PDF.</translation>
+    </message>
+    <message>
+        <source>Printing was canceled; nothing was written.</source>
+        <translation>Se canceló la impresión; no se escribió nada.</translation>
+    </message>
     <message>
         <source>Only an instructor or the director can do this.</source>
         <translation>Solo un instructor o el director puede hacer esto.</translation>
@@ -2261,6 +2124,198 @@
         <source>There is no such student here.</source>
         <translation>Aquí no existe ese estudiante.</translation>
     </message>
+    <message>
+        <source>This file is not a Peelpack vault.</source>
+        <translation>Este archivo no es una bóveda de Peelpack.</translation>
+    </message>
+    <message>
+        <source>The vault&apos;s tables are damaged; use a copy of the file, or join anew and have your history sent back.</source>
+        <translation>Las tablas de la bóveda están dañadas; use una copia del archivo, o únase de nuevo y pida que le envíen su historial.</translation>
+    </message>
+    <message>
+        <source>Another Peelpack has this vault open; close it first.</source>
+        <translation>Otro Peelpack tiene abierta esta bóveda; ciérrelo primero.</translation>
+    </message>
+    <message>
+        <source>There is no space left; nothing was saved. Free some space and try again.</source>
+        <translation>No queda espacio; no se guardó nada. Libere espacio e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>The vault cannot be written: its file or folder is read-only.</source>
+        <translation>No se puede escribir en la bóveda: su archivo o carpeta es de solo lectura.</translation>
+    </message>
+    <message>
+        <source>The vault cannot be opened; check that you may read and write its folder.</source>
+        <translation>No se puede abrir la bóveda; compruebe que puede leer y escribir en su carpeta.</translation>
+    </message>
+    <message>
+        <source>The vault&apos;s storage failed; what was not said to be saved was not saved.</source>
+        <translation>Falló el almacenamiento de la bóveda; lo que no se dio por guardado no se guardó.</translation>
+    </message>
+    <message>
+        <source>The vault cannot be used: %1.</source>
+        <translation>No se puede usar la bóveda: %1.</translation>
+    </message>
+    <message>
+        <source>There is no vault in %1.</source>
+        <translation>No hay ninguna bóveda en %1.</translation>
+    </message>
+    <message>
+        <source>This vault was made by a newer Peelpack; use that one. Nothing was changed.</source>
+        <translation>Esta bóveda se hizo con un Peelpack más nuevo; use ese. No se cambió nada.</translation>
+    </message>
+    <message>
+        <source>There is a file %1 already.</source>
+        <translation>Ya existe un archivo %1.</translation>
+    </message>
+    <message>
+        <source>Cannot make the file %1.</source>
+        <translation>No se puede crear el archivo %1.</translation>
+    </message>
+    <message>
+        <source>Qt&apos;s SQLite driver is not installed.</source>
+        <translation>No está instalado el controlador SQLite de Qt.</translation>
+    </message>
+    <message>
+        <source>The vault&apos;s storage failed before; close Peelpack and open it again.</source>
+        <translation>El almacenamiento de la bóveda falló antes; cierre Peelpack y ábralo otra vez.</translation>
+    </message>
+    <message>
+        <source>row %1 (a certificate)</source>
+        <translation>fila %1 (un certificado)</translation>
+    </message>
+    <message>
+        <source>row %1 (which feed %2 is)</source>
+        <translation>fila %1 (cuál es el registro %2)</translation>
+    </message>
+    <message>
+        <source>row %1 (entry %2 of feed %3)</source>
+        <translation>fila %1 (anotación %2 del registro %3)</translation>
+    </message>
+    <message>
+        <source>row %1 (missing)</source>
+        <translation>fila %1 (falta)</translation>
+    </message>
+    <message>
+        <source>rows %1 to %2 (missing)</source>
+        <translation>filas %1 a %2 (faltan)</translation>
+    </message>
+    <message>
+        <source>The list of the vault&apos;s rows is damaged.</source>
+        <translation>La lista de filas de la bóveda está dañada.</translation>
+    </message>
+    <message>
+        <source>the list of rows</source>
+        <translation>la lista de filas</translation>
+    </message>
+    <message>
+        <source>The list of the vault&apos;s rows is damaged, so nothing more is written to it: join anew and have your history sent back.</source>
+        <translation>La lista de filas de la bóveda está dañada y ya no se escribe nada en ella: únase de nuevo y pida que le envíen su historial.</translation>
+    </message>
+    <message>
+        <source>What was saved does not read back; check the device&apos;s storage.</source>
+        <translation>Lo guardado no se puede volver a leer; revise el almacenamiento del dispositivo.</translation>
+    </message>
+    <message>
+        <source>Cannot read the install mark in %1.</source>
+        <translation>No se puede leer la marca de instalación en %1.</translation>
+    </message>
+    <message>
+        <source>Cannot write the install mark in %1.</source>
+        <translation>No se puede escribir la marca de instalación en %1.</translation>
+    </message>
+    <message>
+        <source>The start of the vault is damaged; use a copy of the file, or join anew and have your history sent back.</source>
+        <translation>El comienzo de la bóveda está dañado; use una copia del archivo, o únase de nuevo y pida que le envíen su historial.</translation>
+    </message>
+    <message>
+        <source>the settings of this device</source>
+        <translation>los ajustes de este dispositivo</translation>
+    </message>
+    <message>
+        <source>the parcels that wait</source>
+        <translation>los paquetes en espera</translation>
+    </message>
+    <message>
+        <source>the list of settings and of parcels that wait</source>
+        <translation>la lista de ajustes y de paquetes en espera</translation>
+    </message>
+    <message>
+        <source>a setting of this device</source>
+        <translation>un ajuste de este dispositivo</translation>
+    </message>
+    <message>
+        <source>a parcel that waits</source>
+        <translation>un paquete en espera</translation>
+    </message>
+    <message>
+        <source>What opens the vault is damaged; use the vault code, or a copy of the file.</source>
+        <translation>Está dañado lo que abre la bóveda; use el código de la bóveda, o una copia del archivo.</translation>
+    </message>
+    <message>
+        <source>This vault is a copy, or was moved here from another device: it opens with its vault code only, and cannot sign until it is set up anew.</source>
+        <translation>Esta bóveda es una copia, o se trajo de otro dispositivo: solo se abre con su código y no puede firmar hasta configurarla de nuevo.</translation>
+    </message>
+    <message>
+        <source>That is not the PIN.</source>
+        <translation>Ese no es el PIN.</translation>
+    </message>
+    <message>
+        <source>That is not the passphrase.</source>
+        <translation>Esa no es la frase de contraseña.</translation>
+    </message>
+    <message>
+        <source>The part that the vault code opens is damaged; use the passphrase or PIN, or a copy of the file.</source>
+        <translation>Está dañada la parte que abre el código de la bóveda; use la frase de contraseña o el PIN, o una copia del archivo.</translation>
+    </message>
+    <message>
+        <source>That is the code of another vault.</source>
+        <translation>Ese es el código de otra bóveda.</translation>
+    </message>
+    <message>
+        <source>This vault is a copy, or was moved here from another device: it can be read, and cannot sign until it is set up anew.</source>
+        <translation>Esta bóveda es una copia, o se trajo de otro dispositivo: se puede leer, pero no puede firmar hasta configurarla de nuevo.</translation>
+    </message>
+    <message>
+        <source>Too many wrong tries: wait %1 seconds.</source>
+        <translation>Demasiados intentos fallidos: espere %1 segundos.</translation>
+    </message>
+    <message>
+        <source>Too many wrong tries: wait %1 minutes.</source>
+        <translation>Demasiados intentos fallidos: espere %1 minutos.</translation>
+    </message>
+    <message>
+        <source>After 10 wrong tries only the vault code opens this vault.</source>
+        <translation>Después de 10 intentos fallidos, esta bóveda solo se abre con su código.</translation>
+    </message>
+    <message>
+        <source>The new vault could not be written in full; check the space that is left, and try again.</source>
+        <translation>No se pudo escribir entera la bóveda nueva; compruebe el espacio que queda e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>The keys of this device are damaged: join anew, and your history is kept.</source>
+        <translation>Las claves de este dispositivo están dañadas: únase de nuevo y conservará su historial.</translation>
+    </message>
+    <message>
+        <source>A passphrase has at least 8 characters; a few words that do not belong together are good.</source>
+        <translation>Una frase de contraseña tiene al menos 8 caracteres; van bien unas palabras sin relación entre sí.</translation>
+    </message>
+    <message>
+        <source>A passphrase has at most 200 characters.</source>
+        <translation>Una frase de contraseña tiene como mucho 200 caracteres.</translation>
+    </message>
+    <message>
+        <source>That passphrase is guessed first; take a few words that do not belong together.</source>
+        <translation>Esa frase es de las primeras que se adivinan; tome unas palabras sin relación entre sí.</translation>
+    </message>
+    <message>
+        <source>A passphrase has more than digits; digits alone are a PIN, which is weaker.</source>
+        <translation>Una frase de contraseña no lleva solo cifras; solo cifras es un PIN, que es más débil.</translation>
+    </message>
+    <message>
+        <source>The case was canceled before incision.</source>
+        <translation>El caso se canceló antes de la incisión.</translation>
+    </message>
 </context>
 <context>
     <name>ShareDialogs</name>
@@ -2427,6 +2482,18 @@
     <message>
         <source>Ready for the preceptor</source>
         <translation>Lista para el preceptor</translation>
+    </message>
+    <message>
+        <source>signed, not vouched for yet</source>
+        <translation>firmada, sin que nadie responda aún por la firma</translation>
+    </message>
+    <message>
+        <source>Signed with a signing card that your program does not know yet: it counts once an instructor vouches for it.</source>
+        <translation>Firmada con una tarjeta de firma que su programa aún no conoce: cuenta cuando un instructor responda por ella.</translation>
+    </message>
+    <message>
+        <source>Signed with a phone that your program does not know yet: it counts once an instructor vouches for it.</source>
+        <translation>Firmada con un teléfono que su programa aún no conoce: cuenta cuando un instructor responda por él.</translation>
     </message>
 </context>
 <context>
@@ -3002,201 +3069,6 @@
     </message>
 </context>
 <context>
-    <name>Vault</name>
-    <message>
-        <source>This file is not a Peelpack vault.</source>
-        <translation>Este archivo no es una bóveda de Peelpack.</translation>
-    </message>
-    <message>
-        <source>The vault&apos;s tables are damaged; use a copy of the file, or join anew and have your history sent back.</source>
-        <translation>Las tablas de la bóveda están dañadas; use una copia del archivo, o únase de nuevo y pida que le envíen su historial.</translation>
-    </message>
-    <message>
-        <source>Another Peelpack has this vault open; close it first.</source>
-        <translation>Otro Peelpack tiene abierta esta bóveda; ciérrelo primero.</translation>
-    </message>
-    <message>
-        <source>There is no space left; nothing was saved. Free some space and try again.</source>
-        <translation>No queda espacio; no se guardó nada. Libere espacio e inténtelo otra vez.</translation>
-    </message>
-    <message>
-        <source>The vault cannot be written: its file or folder is read-only.</source>
-        <translation>No se puede escribir en la bóveda: su archivo o carpeta es de solo lectura.</translation>
-    </message>
-    <message>
-        <source>The vault cannot be opened; check that you may read and write its folder.</source>
-        <translation>No se puede abrir la bóveda; compruebe que puede leer y escribir en su carpeta.</translation>
-    </message>
-    <message>
-        <source>The vault&apos;s storage failed; what was not said to be saved was not saved.</source>
-        <translation>Falló el almacenamiento de la bóveda; lo que no se dio por guardado no se guardó.</translation>
-    </message>
-    <message>
-        <source>The vault cannot be used: %1.</source>
-        <translation>No se puede usar la bóveda: %1.</translation>
-    </message>
-    <message>
-        <source>There is no vault in %1.</source>
-        <translation>No hay ninguna bóveda en %1.</translation>
-    </message>
-    <message>
-        <source>This vault was made by a newer Peelpack; use that one. Nothing was changed.</source>
-        <translation>Esta bóveda se hizo con un Peelpack más nuevo; use ese. No se cambió nada.</translation>
-    </message>
-    <message>
-        <source>There is a file %1 already.</source>
-        <translation>Ya existe un archivo %1.</translation>
-    </message>
-    <message>
-        <source>Cannot make the file %1.</source>
-        <translation>No se puede crear el archivo %1.</translation>
-    </message>
-    <message>
-        <source>Qt&apos;s SQLite driver is not installed.</source>
-        <translation>No está instalado el controlador SQLite de Qt.</translation>
-    </message>
-    <message>
-        <source>The vault&apos;s storage failed before; close Peelpack and open it again.</source>
-        <translation>El almacenamiento de la bóveda falló antes; cierre Peelpack y ábralo otra vez.</translation>
-    </message>
-    <message>
-        <source>row %1 (a certificate)</source>
-        <translation>fila %1 (un certificado)</translation>
-    </message>
-    <message>
-        <source>row %1 (which feed %2 is)</source>
-        <translation>fila %1 (cuál es el registro %2)</translation>
-    </message>
-    <message>
-        <source>row %1 (entry %2 of feed %3)</source>
-        <translation>fila %1 (anotación %2 del registro %3)</translation>
-    </message>
-    <message>
-        <source>row %1 (missing)</source>
-        <translation>fila %1 (falta)</translation>
-    </message>
-    <message>
-        <source>rows %1 to %2 (missing)</source>
-        <translation>filas %1 a %2 (faltan)</translation>
-    </message>
-    <message>
-        <source>The list of the vault&apos;s rows is damaged.</source>
-        <translation>La lista de filas de la bóveda está dañada.</translation>
-    </message>
-    <message>
-        <source>the list of rows</source>
-        <translation>la lista de filas</translation>
-    </message>
-    <message>
-        <source>The list of the vault&apos;s rows is damaged, so nothing more is written to it: join anew and have your history sent back.</source>
-        <translation>La lista de filas de la bóveda está dañada y ya no se escribe nada en ella: únase de nuevo y pida que le envíen su historial.</translation>
-    </message>
-    <message>
-        <source>What was saved does not read back; check the device&apos;s storage.</source>
-        <translation>Lo guardado no se puede volver a leer; revise el almacenamiento del dispositivo.</translation>
-    </message>
-    <message>
-        <source>Cannot read the install mark in %1.</source>
-        <translation>No se puede leer la marca de instalación en %1.</translation>
-    </message>
-    <message>
-        <source>Cannot write the install mark in %1.</source>
-        <translation>No se puede escribir la marca de instalación en %1.</translation>
-    </message>
-    <message>
-        <source>The start of the vault is damaged; use a copy of the file, or join anew and have your history sent back.</source>
-        <translation>El comienzo de la bóveda está dañado; use una copia del archivo, o únase de nuevo y pida que le envíen su historial.</translation>
-    </message>
-    <message>
-        <source>the settings of this device</source>
-        <translation>los ajustes de este dispositivo</translation>
-    </message>
-    <message>
-        <source>the parcels that wait</source>
-        <translation>los paquetes en espera</translation>
-    </message>
-    <message>
-        <source>the list of settings and of parcels that wait</source>
-        <translation>la lista de ajustes y de paquetes en espera</translation>
-    </message>
-    <message>
-        <source>a setting of this device</source>
-        <translation>un ajuste de este dispositivo</translation>
-    </message>
-    <message>
-        <source>a parcel that waits</source>
-        <translation>un paquete en espera</translation>
-    </message>
-    <message>
-        <source>What opens the vault is damaged; use the vault code, or a copy of the file.</source>
-        <translation>Está dañado lo que abre la bóveda; use el código de la bóveda, o una copia del archivo.</translation>
-    </message>
-    <message>
-        <source>This vault is a copy, or was moved here from another device: it opens with its vault code only, and cannot sign until it is set up anew.</source>
-        <translation>Esta bóveda es una copia, o se trajo de otro dispositivo: solo se abre con su código y no puede firmar hasta configurarla de nuevo.</translation>
-    </message>
-    <message>
-        <source>That is not the PIN.</source>
-        <translation>Ese no es el PIN.</translation>
-    </message>
-    <message>
-        <source>That is not the passphrase.</source>
-        <translation>Esa no es la frase de contraseña.</translation>
-    </message>
-    <message>
-        <source>The part that the vault code opens is damaged; use the passphrase or PIN, or a copy of the file.</source>
-        <translation>Está dañada la parte que abre el código de la bóveda; use la frase de contraseña o el PIN, o una copia del archivo.</translation>
-    </message>
-    <message>
-        <source>That is the code of another vault.</source>
-        <translation>Ese es el código de otra bóveda.</translation>
-    </message>
-    <message>
-        <source>This vault is a copy, or was moved here from another device: it can be read, and cannot sign until it is set up anew.</source>
-        <translation>Esta bóveda es una copia, o se trajo de otro dispositivo: se puede leer, pero no puede firmar hasta configurarla de nuevo.</translation>
-    </message>
-    <message>
-        <source>Too many wrong tries: wait %1 seconds.</source>
-        <translation>Demasiados intentos fallidos: espere %1 segundos.</translation>
-    </message>
-    <message>
-        <source>Too many wrong tries: wait %1 minutes.</source>
-        <translation>Demasiados intentos fallidos: espere %1 minutos.</translation>
-    </message>
-    <message>
-        <source>After 10 wrong tries only the vault code opens this vault.</source>
-        <translation>Después de 10 intentos fallidos, esta bóveda solo se abre con su código.</translation>
-    </message>
-    <message>
-        <source>The new vault could not be written in full; check the space that is left, and try again.</source>
-        <translation>No se pudo escribir entera la bóveda nueva; compruebe el espacio que queda e inténtelo otra vez.</translation>
-    </message>
-    <message>
-        <source>The keys of this device are damaged: join anew, and your history is kept.</source>
-        <translation>Las claves de este dispositivo están dañadas: únase de nuevo y conservará su historial.</translation>
-    </message>
-    <message>
-        <source>That PIN is guessed first; choose digits without a pattern.</source>
-        <translation>Ese PIN es de los primeros que se adivinan; elija cifras sin un patrón.</translation>
-    </message>
-    <message>
-        <source>A passphrase has at least 8 characters; a few words that do not belong together are good.</source>
-        <translation>Una frase de contraseña tiene al menos 8 caracteres; van bien unas palabras sin relación entre sí.</translation>
-    </message>
-    <message>
-        <source>A passphrase has at most 200 characters.</source>
-        <translation>Una frase de contraseña tiene como mucho 200 caracteres.</translation>
-    </message>
-    <message>
-        <source>That passphrase is guessed first; take a few words that do not belong together.</source>
-        <translation>Esa frase es de las primeras que se adivinan; tome unas palabras sin relación entre sí.</translation>
-    </message>
-    <message>
-        <source>A passphrase has more than digits; digits alone are a PIN, which is weaker.</source>
-        <translation>Una frase de contraseña no lleva solo cifras; solo cifras es un PIN, que es más débil.</translation>
-    </message>
-</context>
-<context>
     <name>WaitingCard</name>
     <message>
         <source>looked at</source>
@@ -3633,6 +3505,14 @@
     <message>
         <source>The targets that take this case are full.</source>
         <translation>Las metas que admiten este caso están completas.</translation>
+    </message>
+    <message>
+        <source>somebody unknown</source>
+        <translation>alguien desconocido</translation>
+    </message>
+    <message>
+        <source>Reason: %1</source>
+        <translation>Motivo: %1</translation>
     </message>
     <message>
         <source>a record number</source>

@@ -83,7 +83,7 @@ QString inWords(const questions::SheetQuestion& question)
         return say(
             QT_TRANSLATE_NOOP("CheckWords", "Counts are N/A on a case that usually has counts: does the reason hold?"));
     }
-    return words::of(question.sentence);
+    return words::fromUtf8(question.sentence);
 }
 
 bool isGrave(questions::SheetQuestionKind kind)

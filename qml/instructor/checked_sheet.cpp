@@ -5,7 +5,7 @@
 #include "platform/session/checks.h"
 #include "qml/instructor/check_words.h"
 #include "qml/words/bridge.h"
-#include "qml/words/history.h"
+#include "qml/words/sentences.h"
 #include "qml/words/words.h"
 
 #include <algorithm>
@@ -248,7 +248,7 @@ void CheckedSheet::readFilings(const record::SheetRecord& sheet)
 
 void CheckedSheet::readRights(const SheetKey& key, const record::SheetRecord& sheet)
 {
-    m_bar = words::of(m_desk.session().writeBar().sentence);
+    m_bar = words::said(m_desk.session().writeBar().sentence);
     const bool pending = m_pending.concerns(key);
     m_canAct = m_bar.isEmpty() && sheet.standing != record::SheetStanding::Void && !pending;
     m_canInitial =

@@ -3,6 +3,7 @@
 #include "platform/session/exchange.h"
 #include "qml/parts/after_frame.h"
 #include "qml/words/bridge.h"
+#include "qml/words/sentences.h"
 #include "qml/words/words.h"
 
 #include <algorithm>
@@ -169,7 +170,7 @@ void StaffParcels::add(const session::IntakeReport& report, const QString& name)
     m_receipts += report.receipts;
     for (const session::FileOutcome& file : report.files) {
         if (!file.used) {
-            m_fileRows.push_back({name, tr("Not used. %1").arg(words::of(file.whyNot)), true});
+            m_fileRows.push_back({name, tr("Not used. %1").arg(words::said(file.whyNot)), true});
             continue;
         }
         QStringList parts{tr("%n new", nullptr, static_cast<int>(file.taken)),
@@ -184,7 +185,7 @@ void StaffParcels::add(const session::IntakeReport& report, const QString& name)
                 grave = true;
                 lines.append(tr("Refused, item %1 of %2: %3")
                                  .arg(finding.seq)
-                                 .arg(whose(finding.feed), words::of(journal::sentence(finding.reason))));
+                                 .arg(whose(finding.feed), words::said(journal::sentence(finding.reason))));
             }
         }
         lines.removeDuplicates();
@@ -206,10 +207,10 @@ void StaffParcels::add(const session::IntakeReport& report, const QString& name)
         const Student* student = m_desk.student(stream);
         m_remarks.append(tr("No receipt for %1: %2")
                              .arg(student == nullptr ? tr("one record") : words::fromUtf8(student->person.name),
-                                  words::of(journal::sentence(reason))));
+                                  words::said(journal::sentence(reason))));
     }
     if (report.ownRecordSplit) {
-        m_remarks.append(words::of(m_desk.session().writeBar().sentence));
+        m_remarks.append(words::said(m_desk.session().writeBar().sentence));
     }
 }
 
@@ -268,10 +269,10 @@ QByteArray StaffParcels::packFor(const QString& id)
     const auto student = idFrom(id);
     const session::Person* person = student ? directory.person(*student) : nullptr;
     base::Result<session::Recipients> to =
-        id == toColleagues  ? session::toColleagues(session)
-        : person != nullptr ? session::toStudent(session, *person)
-                            : base::Result<session::Recipients>(base::Error{
-                                  base::ErrorCode::NotFound, base::said("Session", "There is no such student here.")});
+        id == toColleagues ? session::toColleagues(session)
+        : person != nullptr
+            ? session::toStudent(session, *person)
+            : base::Result<session::Recipients>(base::Error{base::ErrorCode::NotFound, "There is no such student."});
     const base::Result<std::vector<keys::Bytes>> made =
         to ? session::makeParcels(session, to.value()) : base::Result<std::vector<keys::Bytes>>(to.error());
     if (!made || made.value().size() != 1) {

@@ -3,6 +3,7 @@
 #include "core/sheet/identifiers.h"
 #include "qml/preceptor/sitting.h"
 #include "qml/words/bridge.h"
+#include "qml/words/sentences.h"
 #include "qml/words/words.h"
 
 #include <algorithm>

@@ -2,6 +2,7 @@
 
 #include "qml/parts/after_frame.h"
 #include "qml/words/bridge.h"
+#include "qml/words/sentences.h"
 #include "qml/words/words.h"
 #include "sync/keys/code.h"
 
@@ -130,8 +131,8 @@ void Phone::openVault(std::unique_ptr<vault::SqliteVault> vault)
 void Phone::openSigning(std::unique_ptr<session::PreceptorVault> own, vault::SqliteVault* vault)
 {
     QStringList notices;
-    for (const base::Sentence& damage : own->damage()) {
-        notices.append(words::of(damage));
+    for (const std::string& damage : own->damage()) {
+        notices.append(words::said(damage));
     }
     m_vault = vault;
     m_signing = std::make_unique<preceptor::SigningPhone>(
@@ -143,8 +144,8 @@ void Phone::openSigning(std::unique_ptr<session::PreceptorVault> own, vault::Sql
 void Phone::openSession(std::unique_ptr<session::Session> session)
 {
     QStringList notices;
-    for (const base::Sentence& damage : session->damage()) {
-        notices.append(words::of(damage));
+    for (const std::string& damage : session->damage()) {
+        notices.append(words::said(damage));
     }
     if (!m_tellOnOpening.isEmpty()) {
         notices.append(std::exchange(m_tellOnOpening, QString()));
@@ -308,7 +309,7 @@ void Phone::giveAway(const QStringList& sheets)
         return;
     }
     if (const session::WriteBar bar = m_desk->session().writeBar(); bar.stands()) {
-        m_error = words::of(bar.sentence);
+        m_error = words::said(bar.sentence);
         Q_EMIT changed();
         return;
     }

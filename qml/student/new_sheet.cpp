@@ -2,6 +2,7 @@
 
 #include "core/sheet/identifiers.h"
 #include "qml/words/bridge.h"
+#include "qml/words/sentences.h"
 #include "qml/words/words.h"
 
 #include <QJsonArray>

@@ -2,7 +2,6 @@
 
 #include "platform/session/directory.h"
 #include "qml/words/bridge.h"
-#include "qml/words/history.h"
 #include "qml/words/words.h"
 
 #include <algorithm>
@@ -84,11 +83,6 @@ void SheetPage::refresh()
             line += QStringLiteral(" · ") + tr("signed another procedure, date, site or room");
         }
         m_signers.append(line);
-    }
-    for (const QString& name : signersNotVouchedFor(*sheet)) {
-        m_signers.append(
-            name + QStringLiteral(" · ") +
-            tr("with a phone that your program does not know yet: counts once an instructor vouches for it"));
     }
     m_feedback = words::feedback(*sheet);
     m_history = words::history(*sheet, m_desk.today());

@@ -6,6 +6,8 @@
 
 #include <QCoreApplication>
 
+#include <algorithm>
+
 namespace peelpack::student {
 namespace {
 
@@ -14,13 +16,24 @@ QString say(const char* text)
     return QCoreApplication::translate("SheetRow", text);
 }
 
+/// Somebody signed it with a phone of their own for which no instructor has vouched yet: the signature stands aside.
+bool waitsForVouch(const record::SheetRecord& sheet)
+{
+    return sheet.standing == record::SheetStanding::Open &&
+           std::any_of(sheet.history.begin(), sheet.history.end(), [](const record::HistoryLine& line) {
+               return line.weight == record::Weight::Aside &&
+                      line.whyNot == journal::sentence(journal::Reason::UnknownSigner);
+           });
+}
+
 QString standingOf(const record::SheetRecord& sheet, const QString& waitingFor)
 {
     QString text;
     switch (sheet.standing) {
     case record::SheetStanding::Open:
-        text = waitingFor.isEmpty() ? words::of(sheet.standing)
-                                    : say(QT_TRANSLATE_NOOP("SheetRow", "waiting for %1")).arg(waitingFor);
+        text = waitsForVouch(sheet)   ? say(QT_TRANSLATE_NOOP("SheetRow", "signed, not vouched for yet"))
+               : waitingFor.isEmpty() ? words::of(sheet.standing)
+                                      : say(QT_TRANSLATE_NOOP("SheetRow", "waiting for %1")).arg(waitingFor);
         break;
     case record::SheetStanding::Initialed:
         text = sheet.initial
@@ -53,7 +66,7 @@ void remarkOn(const record::SheetRecord& sheet, role::Outcome outcome, SheetRow&
     } else if (sheet.strength == sheet::Strength::CardNew && sheet.standing == record::SheetStanding::Signed) {
         row.remark = say(QT_TRANSLATE_NOOP("SheetRow", "Signed with a signing card that your program does not know "
                                                        "yet: it counts once an instructor vouches for it."));
-    } else if (row.waitsForVouch) {
+    } else if (waitsForVouch(sheet)) {
         row.remark = say(QT_TRANSLATE_NOOP("SheetRow", "Signed with a phone that your program does not know yet: it "
                                                        "counts once an instructor vouches for it."));
     } else if (sheet.standing == record::SheetStanding::Signed && outcome == role::Outcome::Unmarked) {
@@ -102,20 +115,6 @@ std::optional<catalogue::Category> categoryOf(const catalogue::Catalogue& catalo
     return found.size() == 1 ? std::optional(found.front()->categories.front()) : std::nullopt;
 }
 
-QStringList signersNotVouchedFor(const record::SheetRecord& sheet)
-{
-    QStringList names;
-    for (const record::HistoryLine& line : sheet.history) {
-        if (line.what.what == record::Happened::Signed && line.weight == record::Weight::Aside &&
-            line.whyNot == journal::sentence(journal::Reason::UnknownSigner)) {
-            names.append(words::fromUtf8(
-                line.what.credential.empty() ? line.what.signer : line.what.signer + ", " + line.what.credential));
-        }
-    }
-    names.removeDuplicates();
-    return names;
-}
-
 SheetRow sheetRow(const Desk& desk, const record::SheetRecord& sheet, const QString& waitingFor)
 {
     const role::Outcome outcome =
@@ -130,9 +129,7 @@ SheetRow sheetRow(const Desk& desk, const record::SheetRecord& sheet, const QStr
         }
     }
     row.detail = details.join(QStringLiteral(" · "));
-    row.waitsForVouch = sheet.standing == record::SheetStanding::Open && !signersNotVouchedFor(sheet).isEmpty();
-    row.standing = row.waitsForVouch ? words::capitalized(say(QT_TRANSLATE_NOOP("SheetRow", "signed, not vouched for")))
-                                     : standingOf(sheet, waitingFor);
+    row.standing = standingOf(sheet, waitingFor);
     const bool marked = !sheet.content.marks.marks.none() || sheet.content.head.canceled;
     row.role = marked ? words::of(outcome) : QString();
     row.roleCounts = outcome == role::Outcome::First || outcome == role::Outcome::Second;

@@ -32,7 +32,6 @@ public:
     QString remark; ///< what the student should know or do; empty: nothing
     bool grave = false;
     bool roleCounts = false;
-    bool waitsForVouch = false; ///< signed by a phone for which no instructor has vouched yet
     int seal = 0;
     bool operator==(const SheetRow&) const = default;
 };
@@ -48,9 +47,6 @@ public:
 
 /// `waitingFor`: the preceptor for whom an open sheet waits; may be empty.
 SheetRow sheetRow(const Desk& desk, const record::SheetRecord& sheet, const QString& waitingFor);
-
-/// Who signed it with a phone of their own for which no instructor has vouched yet: such a signature stands aside.
-QStringList signersNotVouchedFor(const record::SheetRecord& sheet);
 
 /// As in PackSeal::State.
 int sealOf(record::SheetStanding standing);

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "qml/words/words.h"
+#include "qml/words/sentences.h"
 #include "sync/keys/secret.h"
 
 #include <QByteArray>
@@ -21,7 +21,7 @@ std::string secret(const QString& text);
 template <class Error>
 QString why(const Error& error)
 {
-    return of(error.sentence);
+    return said(error.sentence);
 }
 /// The same of a result; empty: it went well.
 template <class Result>

@@ -1,5 +1,7 @@
 #include "qml/words/words.h"
 
+#include "qml/words/sentences.h"
+
 #include <QCoreApplication>
 #include <QDateTime>
 #include <QLocale>
@@ -44,48 +46,6 @@ QStringList skillsWith(const sheet::Marks& marks, sheet::Mark mark, bool firstSc
 QString fromUtf8(std::string_view text)
 {
     return QString::fromUtf8(text.data(), static_cast<qsizetype>(text.size()));
-}
-
-QString of(const base::Sentence& sentence)
-{
-    if (sentence.heading() == nullptr) {
-        return fromUtf8(sentence.text());
-    }
-    const QString text = QCoreApplication::translate(sentence.heading(), sentence.text().c_str());
-    QString said;
-    for (qsizetype i = 0; i < text.size(); ++i) {
-        const auto number = text[i] == QLatin1Char('%') && i + 1 < text.size()
-                                ? static_cast<std::size_t>(text[i + 1].digitValue() - 1)
-                                : sentence.arguments().size();
-        if (number < sentence.arguments().size()) {
-            said += of(sentence.arguments()[number]);
-            ++i;
-        } else {
-            said += text[i];
-        }
-    }
-    return said;
-}
-
-QString of(sheet::IdentifierKind kind)
-{
-    switch (kind) {
-    case sheet::IdentifierKind::RecordNumber:
-        return say(QT_TRANSLATE_NOOP("Words", "a record number"));
-    case sheet::IdentifierKind::Date:
-        return say(QT_TRANSLATE_NOOP("Words", "a date"));
-    case sheet::IdentifierKind::AgeOver89:
-        return say(QT_TRANSLATE_NOOP("Words", "an age over 89"));
-    case sheet::IdentifierKind::Phone:
-        return say(QT_TRANSLATE_NOOP("Words", "a phone number"));
-    case sheet::IdentifierKind::Email:
-        return say(QT_TRANSLATE_NOOP("Words", "an e-mail address"));
-    case sheet::IdentifierKind::SocialSecurity:
-        return say(QT_TRANSLATE_NOOP("Words", "a social security number"));
-    case sheet::IdentifierKind::Name:
-        return say(QT_TRANSLATE_NOOP("Words", "a patient's name"));
-    }
-    return {};
 }
 
 QString of(sheet::Skill skill)
@@ -294,6 +254,25 @@ QStringList feedback(const record::SheetRecord& sheet)
     QStringList lines;
     for (const record::FeedbackText& text : sheet.feedback) {
         lines.append(fromUtf8(text.from) + QStringLiteral(": ") + fromUtf8(text.text));
+    }
+    return lines;
+}
+
+QStringList history(const record::SheetRecord& sheet, base::Date today)
+{
+    QStringList lines;
+    for (const record::HistoryLine& line : sheet.history) {
+        const QString who =
+            line.who.name.empty() ? say(QT_TRANSLATE_NOOP("Words", "somebody unknown")) : fromUtf8(line.who.name);
+        QString text =
+            moment(line.claimed, today) + QStringLiteral(" · ") + who + QStringLiteral(": ") + fromUtf8(line.what);
+        if (!line.why.empty()) {
+            text += QLatin1Char(' ') + say(QT_TRANSLATE_NOOP("Words", "Reason: %1")).arg(fromUtf8(line.why));
+        }
+        if (!line.whyNot.empty()) {
+            text += QLatin1Char(' ') + said(line.whyNot);
+        }
+        lines.append(text);
     }
     return lines;
 }

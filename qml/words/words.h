@@ -3,7 +3,6 @@
 #include "core/record/sheet_record.h"
 #include "core/requirement/requirement_set.h"
 #include "core/role/classifier.h"
-#include "core/sheet/identifiers.h"
 #include "core/tally/why_not_counted.h"
 
 #include <QString>
@@ -17,10 +16,6 @@ namespace peelpack::words {
 
 QString fromUtf8(std::string_view text);
 
-/// English where the sentence has no other language.
-QString of(const base::Sentence& sentence);
-/// "a phone number"
-QString of(sheet::IdentifierKind kind);
 QString of(sheet::Skill skill);
 /// The skill as a noun among others: "passing instruments".
 QString inList(sheet::Skill skill);
@@ -47,6 +42,8 @@ QString minute(record::MinuteOfDay minute);
 
 /// What was said to the student, a line for each signer who said something: "L. Brandt: ..."
 QStringList feedback(const record::SheetRecord& sheet);
+/// A line for everything that ever happened to the sheet: when, who, what, why, and why it does not count.
+QStringList history(const record::SheetRecord& sheet, base::Date today);
 
 /// "a", "a and b", "a, b and c"
 QString listed(const QStringList& items);

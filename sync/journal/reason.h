@@ -1,7 +1,5 @@
 #pragma once
 
-#include "core/base/sentence.h"
-
 #include <cassert>
 #include <cstdint>
 #include <string_view>
@@ -74,8 +72,8 @@ enum class Reason : std::uint8_t {
 
 /// The verdict in one word ("known").
 std::string_view word(Verdict verdict);
-/// The reason as a sentence for a person; empty for None.
-base::Sentence sentence(Reason reason);
+/// The reason as a sentence for a person (US English, ends with a period); empty for None.
+std::string_view sentence(Reason reason);
 
 /// Either a value or the reason why there is none. Thread: as safe as T.
 template <class T>

@@ -21,8 +21,7 @@ Id programStream(const VerifyKey& program)
 base::Result<SigningCard> SigningCard::fromCode(ByteView code)
 {
     if (code.size() != codeBytes || !std::equal(cardMark.begin(), cardMark.end(), code.begin())) {
-        return base::Error{base::ErrorCode::BadInput,
-                           base::said("Keys", "This is not a signing card; scan the card's own code.")};
+        return base::Error{base::ErrorCode::BadInput, "This is not a signing card; scan the card's own code."};
     }
     Reader reader(code.subspan(cardMark.size()));
     SigningCard card;
@@ -53,14 +52,13 @@ Secret SigningCard::code() const
 base::Result<SigningKey> cardKey(const SigningCard& card, const VerifyKey& program, std::string_view pin)
 {
     if (card.programStream != programStream(program)) {
-        return base::Error{base::ErrorCode::BadValue,
-                           base::said("Keys", "This signing card belongs to another program.")};
+        return base::Error{base::ErrorCode::BadValue, "This signing card belongs to another program."};
     }
     if (const auto form = checkPin(pin); !form) {
         return form.error();
     }
     if (card.secret.size() != SigningCard::secretBytes) {
-        return base::Error{base::ErrorCode::BadValue, base::said("Keys", "A signing card has 16 secret bytes.")};
+        return base::Error{base::ErrorCode::BadValue, "A signing card has 16 secret bytes."};
     }
     const Id salt = shortHash("peelpack.cards.1", {program.view(), card.card.view(), littleEndian(card.epoch)});
     const auto stretched = stretch(bytesOf(pin), salt.view(), standardCost);
@@ -75,8 +73,7 @@ base::Result<SigningKey> cardKeyFor(const SigningCard& card, const VerifyKey& pr
 {
     auto key = cardKey(card, program, pin);
     if (key && key.value().verifyKey() != roster) {
-        return base::Error{base::ErrorCode::BadValue,
-                           base::said("Keys", "The PIN does not fit this signing card; try again.")};
+        return base::Error{base::ErrorCode::BadValue, "The PIN does not fit this signing card; try again."};
     }
     return key;
 }

@@ -16,7 +16,7 @@ constexpr std::size_t symbolsInGroup = dataInGroup + 1;
 constexpr std::size_t dataSymbols = groups * dataInGroup;
 constexpr unsigned bitsInSymbol = 5;
 
-const base::Error wrongSize{base::ErrorCode::BadValue, base::said("Keys", "A code has 128 bits.")};
+const base::Error wrongSize{base::ErrorCode::BadValue, "A code has 128 bits."};
 
 /// Twice `value` in GF(32) with the polynomial x^5 + x^2 + 1.
 unsigned twice(unsigned value)
@@ -101,24 +101,21 @@ base::Result<Secret> codeFromText(CodeSort sort, std::string_view text)
         }
         const auto value = symbolValue(c);
         if (!value || count == symbols.size()) {
-            return base::Error{
-                base::ErrorCode::BadInput,
-                base::said("Keys", "A code has 7 groups of 5 letters and digits; check what you typed.")};
+            return base::Error{base::ErrorCode::BadInput,
+                               "A code has 7 groups of 5 letters and digits; check what you typed."};
         }
         symbols.writable()[count++] = *value;
     }
     if (count != symbols.size()) {
-        return base::Error{base::ErrorCode::BadInput,
-                           base::said("Keys", "A code has 7 groups of 5 letters and digits; some are missing.")};
+        return base::Error{base::ErrorCode::BadInput, "A code has 7 groups of 5 letters and digits; some are missing."};
     }
     Secret bits(codeSecretBytes + 2);
     std::size_t bit = 0;
     for (std::size_t number = 0; number < groups; ++number) {
         const auto group = symbols.view().subspan(number * symbolsInGroup, symbolsInGroup);
         if (checkDigit(group.first(dataInGroup), number) != group[dataInGroup]) {
-            return base::Error{
-                base::ErrorCode::BadInput,
-                base::said("Keys", "Group %1 of the code is mistyped; compare it again.").with(number + 1)};
+            return base::Error{base::ErrorCode::BadInput,
+                               "Group " + std::to_string(number + 1) + " of the code is mistyped; compare it again."};
         }
         for (const std::uint8_t symbol : group.first(dataInGroup)) {
             for (unsigned i = bitsInSymbol; i-- > 0; ++bit) {
@@ -130,10 +127,9 @@ base::Result<Secret> codeFromText(CodeSort sort, std::string_view text)
     Secret code(bits.view().first(codeSecretBytes));
     const auto check = checkBits(sort, code.view());
     if (!std::equal(check.begin(), check.end(), bits.view().begin() + codeSecretBytes)) {
-        const std::array sentences{
-            base::said("Keys", "This is not a program code; it may be a vault code or a card's."),
-            base::said("Keys", "This is not a vault code; it may be a program code or a card's."),
-            base::said("Keys", "This is not the code of a signing card; it may be a program or vault code.")};
+        constexpr std::array sentences{"This is not a program code; it may be a vault code or a card's.",
+                                       "This is not a vault code; it may be a program code or a card's.",
+                                       "This is not the code of a signing card; it may be a program or vault code."};
         return base::Error{base::ErrorCode::BadInput, sentences.at(static_cast<std::size_t>(sort))};
     }
     return code;

@@ -24,10 +24,8 @@ base::Result<DeviceKey> deviceKey(const DeviceSeeds& seeds, const VerifyKey& sto
 {
     auto key = deviceKey(seeds);
     if (key && (key.value().signing.verifyKey() != storedVerify || key.value().opening.sealKey() != storedSeal)) {
-        return base::Error{
-            base::ErrorCode::BadValue,
-            base::said("Keys",
-                       "The stored public keys do not belong to the stored seeds; nothing is signed with them.")};
+        return base::Error{base::ErrorCode::BadValue,
+                           "The stored public keys do not belong to the stored seeds; nothing is signed with them."};
     }
     return key;
 }

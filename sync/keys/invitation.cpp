@@ -31,8 +31,7 @@ Bytes joinStatement(const Hash& mac)
 
 base::Result<Invitation> Invitation::fromCode(ByteView code)
 {
-    const base::Error refused{base::ErrorCode::BadInput,
-                              base::said("Keys", "This is not an invitation; ask for a new one.")};
+    const base::Error refused{base::ErrorCode::BadInput, "This is not an invitation; ask for a new one."};
     if (code.size() != codeBytes || !std::equal(invitationMark.begin(), invitationMark.end(), code.begin())) {
         return refused;
     }
@@ -73,8 +72,7 @@ Secret Invitation::code() const
 base::Result<InvitationReply> InvitationReply::fromCode(ByteView code)
 {
     if (code.size() != codeBytes || !std::equal(replyMark.begin(), replyMark.end(), code.begin())) {
-        return base::Error{base::ErrorCode::BadInput,
-                           base::said("Keys", "This is not a reply to an invitation; scan it again.")};
+        return base::Error{base::ErrorCode::BadInput, "This is not a reply to an invitation; scan it again."};
     }
     Reader reader(code.subspan(replyMark.size()));
     InvitationReply reply;
@@ -111,24 +109,19 @@ InvitationReply answer(const Invitation& invitation, const DeviceKey& device)
 base::Result<bool> check(const Invitation& invitation, const InvitationReply& reply, std::int64_t now)
 {
     if (now > invitation.expiry) {
-        return base::Error{base::ErrorCode::BadValue,
-                           base::said("Keys", "The invitation has expired; make a new one.")};
+        return base::Error{base::ErrorCode::BadValue, "The invitation has expired; make a new one."};
     }
     if (reply.person != invitation.person) {
-        return base::Error{base::ErrorCode::BadValue,
-                           base::said("Keys", "The reply is from somebody else's invitation.")};
+        return base::Error{base::ErrorCode::BadValue, "The reply is from somebody else's invitation."};
     }
     if (!sameHash(reply.mac, replyMac(invitation, reply.device, reply.seal))) {
-        return base::Error{base::ErrorCode::BadValue,
-                           base::said("Keys", "The reply was not made with this invitation.")};
+        return base::Error{base::ErrorCode::BadValue, "The reply was not made with this invitation."};
     }
     if (!usable(reply.seal)) {
-        return base::Error{base::ErrorCode::BadValue,
-                           base::said("Keys", "Nothing can be sealed to the key in the reply.")};
+        return base::Error{base::ErrorCode::BadValue, "Nothing can be sealed to the key in the reply."};
     }
     if (!usable(reply.device) || !verify(reply.device, joinStatement(reply.mac), reply.signature)) {
-        return base::Error{base::ErrorCode::BadValue,
-                           base::said("Keys", "The reply was not signed by the device that it names.")};
+        return base::Error{base::ErrorCode::BadValue, "The reply was not signed by the device that it names."};
     }
     return true;
 }

@@ -5,15 +5,14 @@
 namespace peelpack::keys {
 namespace {
 
-const base::Error wrongLength{base::ErrorCode::BadValue,
-                              base::said("Keys", "A sealing key has 32 bytes and a nonce 24.")};
+const base::Error wrongLength{base::ErrorCode::BadValue, "A sealing key has 32 bytes and a nonce 24."};
 
 } // namespace
 
 base::Result<OpeningKey> OpeningKey::fromSeed(ByteView seed)
 {
     if (seed.size() != seedBytes) {
-        return base::Error{base::ErrorCode::BadValue, base::said("Keys", "A sealing seed has 32 bytes.")};
+        return base::Error{base::ErrorCode::BadValue, "A sealing seed has 32 bytes."};
     }
     SealKey sealKey;
     crypto_scalarmult_curve25519_base(sealKey.bytes.data(), seed.data());
@@ -24,8 +23,7 @@ base::Result<Secret> OpeningKey::agree(const SealKey& other) const
 {
     Secret shared(crypto_scalarmult_curve25519_BYTES);
     if (crypto_scalarmult_curve25519(shared.writable().data(), m_secret.view().data(), other.bytes.data()) != 0) {
-        return base::Error{base::ErrorCode::BadValue,
-                           base::said("Keys", "The other side's sealing key is of small order and is refused.")};
+        return base::Error{base::ErrorCode::BadValue, "The other side's sealing key is of small order and is refused."};
     }
     return shared;
 }
@@ -70,8 +68,7 @@ base::Result<Secret> aeadOpen(ByteView key, ByteView nonce, ByteView associated,
     if (key.size() != aeadKeyBytes || nonce.size() != aeadNonceBytes) {
         return wrongLength;
     }
-    const base::Error damaged{base::ErrorCode::BadInput,
-                              base::said("Keys", "The sealed bytes were damaged, or the key is another.")};
+    const base::Error damaged{base::ErrorCode::BadInput, "The sealed bytes were damaged, or the key is another."};
     if (sealed.size() < aeadTagBytes) {
         return damaged;
     }

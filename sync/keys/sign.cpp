@@ -7,7 +7,7 @@ namespace peelpack::keys {
 base::Result<SigningKey> SigningKey::fromSeed(ByteView seed)
 {
     if (seed.size() != seedBytes) {
-        return base::Error{base::ErrorCode::BadValue, base::said("Keys", "A signing seed has 32 bytes.")};
+        return base::Error{base::ErrorCode::BadValue, "A signing seed has 32 bytes."};
     }
     Secret secret(crypto_sign_ed25519_SECRETKEYBYTES);
     VerifyKey verifyKey;
@@ -19,9 +19,8 @@ base::Result<SigningKey> SigningKey::fromStored(ByteView seed, const VerifyKey& 
 {
     auto key = fromSeed(seed);
     if (key && key.value().verifyKey() != stored) {
-        return base::Error{
-            base::ErrorCode::BadValue,
-            base::said("Keys", "The stored public key does not belong to the stored seed; nothing is signed with it.")};
+        return base::Error{base::ErrorCode::BadValue,
+                           "The stored public key does not belong to the stored seed; nothing is signed with it."};
     }
     return key;
 }

@@ -98,9 +98,9 @@ record::Standing standingOf(const Judgment& judgment)
     using Verdict = record::Standing::Verdict;
     switch (judgment.standing) {
     case Judgment::Standing::Aside:
-        return {Verdict::Aside, journal::sentence(judgment.reason)};
+        return {Verdict::Aside, std::string(journal::sentence(judgment.reason))};
     case Judgment::Standing::Refused:
-        return {Verdict::Refused, journal::sentence(judgment.reason)};
+        return {Verdict::Refused, std::string(journal::sentence(judgment.reason))};
     case Judgment::Standing::Counts:
         break;
     }

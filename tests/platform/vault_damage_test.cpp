@@ -242,7 +242,7 @@ TEST_CASE("A page of zeros takes only its own rows, by name", "[vault][damage]")
         auto opened = vault.tryOpen();
         const auto contents = opened ? opened.value()->contents() : vault::Result<vault::Contents>(opened.error());
         if (!contents) {
-            CHECK(contents.error().sentence.english().ends_with('.'));
+            CHECK(contents.error().sentence.ends_with('.'));
             CHECK(rowsOfPage.count(page) == 0);
             ++refused;
             continue;

@@ -80,7 +80,7 @@ private:
 Class classOf(FilledVault& vault, const vault::Result<vault::Contents>& contents)
 {
     if (!contents) {
-        return contents.error().sentence.english().ends_with('.') ? Class::Refused : Class::Silent;
+        return contents.error().sentence.ends_with('.') ? Class::Refused : Class::Silent;
     }
     if (!contents.value().damage.empty()) {
         const auto& damage = contents.value().damage;

@@ -208,7 +208,7 @@ int main(int argc, char* argv[])
             return true;
         });
     if (!walked) {
-        std::fprintf(stderr, "%s\n", walked.error().sentence.english().c_str());
+        std::fprintf(stderr, "%s\n", walked.error().sentence.c_str());
         return 1;
     }
     std::printf("%d screens with %d controls and %d texts: %d faults, %d warnings\n", walked.value(), g_controls,

@@ -17,6 +17,6 @@ int main(int argc, char** argv)
     peelpack::keys::SystemRandom random;
     const auto opened =
         peelpack::vault::SqliteVault::openWithCode(argv[1], code.value_or(peelpack::keys::Bytes{}), marks, random);
-    std::puts(opened ? "opened" : opened.error().sentence.english().c_str());
+    std::puts(opened ? "opened" : opened.error().sentence.c_str());
     return opened ? 0 : 1;
 }

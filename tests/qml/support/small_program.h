@@ -14,7 +14,7 @@ template <class T, class E>
 T need(base::Result<T, E> result)
 {
     if (!result) {
-        qFatal("%s", result.error().sentence.english().c_str());
+        qFatal("%s", result.error().sentence.c_str());
     }
     return std::move(result).value();
 }
