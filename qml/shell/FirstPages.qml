@@ -1,5 +1,4 @@
 import QtQuick
-import Peelpack.Parts
 import Peelpack.Shell
 
 // The first start: welcome, joining, and what to do with the answer.
