@@ -123,17 +123,17 @@ public:
         evidence_pages::Completion* completion = m_phone.evidence()->completion();
         completion->show(m_phone.staff()->board()->rows()->rows().front().id);
         m_walk.put("staffHome", "over", QStringLiteral("completion"));
-        m_walk.shoot("90-cases-short");
+        m_walk.shoot("45-cases-short");
         m_walk.put("completionPage", "doing", QStringLiteral("reason"));
-        m_walk.shoot("91-why-complete");
+        m_walk.shoot("46-why-complete");
         m_walk.put("completionPage", "reason", QStringLiteral("The site closed its rooms for a month."));
         m_walk.put("completionPage", "doing", QStringLiteral("readBack"));
-        m_walk.shoot("92-what-is-signed");
+        m_walk.shoot("47-what-is-signed");
         m_walk.put("completionPage", "doing", QString());
         completion->decide(QStringLiteral("The site closed its rooms for a month."));
-        m_walk.shoot("93-complete-by-exception");
+        m_walk.shoot("48-complete-by-exception");
         completion->makeRecord(m_phone.demoProgramCode());
-        m_walk.shoot("94-record-made");
+        m_walk.shoot("49-record-made");
         if (completion->made().isEmpty()) {
             m_walk.fail(completion->error());
         }

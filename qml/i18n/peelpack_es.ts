@@ -2572,6 +2572,18 @@
         <source>Ready for the preceptor</source>
         <translation>Lista para el preceptor</translation>
     </message>
+    <message>
+        <source>signed, not vouched for yet</source>
+        <translation>firmada, sin que nadie responda aún por la firma</translation>
+    </message>
+    <message>
+        <source>Signed with a signing card that your program does not know yet: it counts once an instructor vouches for it.</source>
+        <translation>Firmada con una tarjeta de firma que su programa aún no conoce: cuenta cuando un instructor responda por ella.</translation>
+    </message>
+    <message>
+        <source>Signed with a phone that your program does not know yet: it counts once an instructor vouches for it.</source>
+        <translation>Firmada con un teléfono que su programa aún no conoce: cuenta cuando un instructor responda por él.</translation>
+    </message>
 </context>
 <context>
     <name>SignedListPage</name>
@@ -3763,6 +3775,34 @@
     <message>
         <source>Reason: %1</source>
         <translation>Motivo: %1</translation>
+    </message>
+    <message>
+        <source>a record number</source>
+        <translation>un número de historia clínica</translation>
+    </message>
+    <message>
+        <source>a date</source>
+        <translation>una fecha</translation>
+    </message>
+    <message>
+        <source>an age over 89</source>
+        <translation>una edad mayor de 89</translation>
+    </message>
+    <message>
+        <source>a phone number</source>
+        <translation>un número de teléfono</translation>
+    </message>
+    <message>
+        <source>an e-mail address</source>
+        <translation>una dirección de correo electrónico</translation>
+    </message>
+    <message>
+        <source>a social security number</source>
+        <translation>un número de seguro social</translation>
+    </message>
+    <message>
+        <source>a patient&apos;s name</source>
+        <translation>el nombre de un paciente</translation>
     </message>
 </context>
 <context>

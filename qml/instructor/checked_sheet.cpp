@@ -5,6 +5,7 @@
 #include "platform/session/checks.h"
 #include "qml/instructor/check_words.h"
 #include "qml/words/bridge.h"
+#include "qml/words/sentences.h"
 #include "qml/words/words.h"
 
 #include <algorithm>
@@ -247,7 +248,7 @@ void CheckedSheet::readFilings(const record::SheetRecord& sheet)
 
 void CheckedSheet::readRights(const SheetKey& key, const record::SheetRecord& sheet)
 {
-    m_bar = words::fromUtf8(m_desk.session().writeBar().sentence);
+    m_bar = words::said(m_desk.session().writeBar().sentence);
     const bool pending = m_pending.concerns(key);
     m_canAct = m_bar.isEmpty() && sheet.standing != record::SheetStanding::Void && !pending;
     m_canInitial =
@@ -392,7 +393,7 @@ QString CheckedSheet::suspicion(const QString& text) const
     const std::vector<sheet::IdentifierHit> hits = sheet::findIdentifiers(text.toStdString());
     return hits.empty() ? QString()
                         : tr("This looks like %1. No patient identifiers belong here, and what is written stays.")
-                              .arg(words::fromUtf8(sheet::inWords(hits.front().kind)));
+                              .arg(words::of(hits.front().kind));
 }
 
 } // namespace peelpack::instructor

@@ -1,5 +1,6 @@
 #include "qml/instructor/staff_pages.h"
 
+#include "qml/words/sentences.h"
 #include "qml/words/words.h"
 
 namespace peelpack::instructor {
@@ -14,7 +15,7 @@ StaffPages::StaffPages(StaffDesk& desk, QObject* parent)
 
 QString StaffPages::bar() const
 {
-    return words::fromUtf8(m_desk.session().writeBar().sentence);
+    return words::said(m_desk.session().writeBar().sentence);
 }
 
 } // namespace peelpack::instructor

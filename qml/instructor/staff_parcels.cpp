@@ -4,6 +4,7 @@
 #include "platform/session/exchange.h"
 #include "qml/parts/after_frame.h"
 #include "qml/words/bridge.h"
+#include "qml/words/sentences.h"
 #include "qml/words/words.h"
 
 #include <algorithm>
@@ -114,7 +115,7 @@ void StaffParcels::add(const session::IntakeReport& report, const QString& name)
     m_receipts += report.receipts;
     for (const session::FileOutcome& file : report.files) {
         if (!file.used) {
-            m_fileRows.push_back({name, tr("Not used. %1").arg(words::fromUtf8(file.whyNot)), true});
+            m_fileRows.push_back({name, tr("Not used. %1").arg(words::said(file.whyNot)), true});
             continue;
         }
         QStringList parts{tr("%n new", nullptr, static_cast<int>(file.taken)),
@@ -130,7 +131,7 @@ void StaffParcels::add(const session::IntakeReport& report, const QString& name)
                 lines.append(
                     tr("Refused, item %1 of %2: %3")
                         .arg(finding.seq)
-                        .arg(writerInWords(m_desk, finding.feed), words::fromUtf8(journal::sentence(finding.reason))));
+                        .arg(writerInWords(m_desk, finding.feed), words::said(journal::sentence(finding.reason))));
             }
         }
         lines.removeDuplicates();
@@ -150,10 +151,10 @@ void StaffParcels::add(const session::IntakeReport& report, const QString& name)
         const Student* student = m_desk.student(stream);
         m_remarks.append(tr("No receipt for %1: %2")
                              .arg(student == nullptr ? tr("one record") : words::fromUtf8(student->person.name),
-                                  words::fromUtf8(journal::sentence(reason))));
+                                  words::said(journal::sentence(reason))));
     }
     if (report.ownRecordSplit) {
-        m_remarks.append(words::fromUtf8(m_desk.session().writeBar().sentence));
+        m_remarks.append(words::said(m_desk.session().writeBar().sentence));
     }
 }
 

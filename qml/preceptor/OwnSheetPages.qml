@@ -1,5 +1,4 @@
 import QtQuick
-import Peelpack.Parts
 import Peelpack.Preceptor
 
 // A student's sheet on the preceptor's own phone, one step after the other: the same pages as in a hand-over.

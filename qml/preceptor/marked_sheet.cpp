@@ -3,6 +3,7 @@
 #include "core/sheet/identifiers.h"
 #include "qml/preceptor/sitting.h"
 #include "qml/words/bridge.h"
+#include "qml/words/sentences.h"
 #include "qml/words/words.h"
 
 #include <algorithm>
@@ -132,7 +133,7 @@ QString MarkedSheet::feedbackWarning() const
     const auto hits = sheet::findIdentifiers(m_marks.feedback);
     return hits.empty() ? QString()
                         : Sitting::tr("This looks like %1. No patient names, numbers, ages or birth dates belong here.")
-                              .arg(words::fromUtf8(sheet::inWords(hits.front().kind)));
+                              .arg(words::of(hits.front().kind));
 }
 
 QStringList MarkedSheet::readBack(base::Date today, const QString& student) const

@@ -1,5 +1,4 @@
 import QtQuick
-import Peelpack.Parts
 import Peelpack.Shell
 
 // The first start: welcome, and the ways in which a phone becomes somebody's.

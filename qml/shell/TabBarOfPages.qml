@@ -1,7 +1,6 @@
 import QtQuick
 import QtQuick.Controls.Basic
 import QtQuick.Layouts
-import QtQuick.Shapes
 import Peelpack.Parts
 
 // Four places, at the thumb's end; at the side where the window is wide. Those of the student unless others are named.

@@ -2,6 +2,7 @@
 
 #include "qml/parts/after_frame.h"
 #include "qml/words/bridge.h"
+#include "qml/words/sentences.h"
 #include "qml/words/words.h"
 
 #include <QFile>
@@ -73,7 +74,7 @@ void Phone::openSigning(std::unique_ptr<session::PreceptorVault> own, vault::Sql
 {
     QStringList notices;
     for (const std::string& damage : own->damage()) {
-        notices.append(words::fromUtf8(damage));
+        notices.append(words::said(damage));
     }
     m_vault = vault;
     m_signing = std::make_unique<preceptor::SigningPhone>(
@@ -86,7 +87,7 @@ void Phone::openSession(std::unique_ptr<session::Session> session)
 {
     QStringList notices;
     for (const std::string& damage : session->damage()) {
-        notices.append(words::fromUtf8(damage));
+        notices.append(words::said(damage));
     }
     if (!m_tellOnOpening.isEmpty()) {
         notices.append(std::exchange(m_tellOnOpening, QString()));
@@ -192,7 +193,7 @@ void Phone::giveAway(const QStringList& sheets)
         return;
     }
     if (const session::WriteBar bar = m_desk->session().writeBar(); bar.stands()) {
-        m_error = words::fromUtf8(bar.sentence);
+        m_error = words::said(bar.sentence);
         Q_EMIT changed();
         return;
     }

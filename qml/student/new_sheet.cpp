@@ -2,6 +2,7 @@
 
 #include "core/sheet/identifiers.h"
 #include "qml/words/bridge.h"
+#include "qml/words/sentences.h"
 #include "qml/words/words.h"
 
 #include <QJsonArray>
@@ -353,7 +354,7 @@ QString NewSheet::identifiers() const
         const std::vector<sheet::IdentifierHit> hits = sheet::findIdentifiers(text.toStdString());
         if (!hits.empty()) {
             return tr("\"%1\" looks like %2. No patient names, numbers, ages or birth dates belong on a sheet.")
-                .arg(text.left(40), words::fromUtf8(sheet::inWords(hits.front().kind)));
+                .arg(text.left(40), words::of(hits.front().kind));
         }
     }
     return {};

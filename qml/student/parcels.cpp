@@ -3,6 +3,7 @@
 #include "platform/session/exchange.h"
 #include "platform/session/intake.h"
 #include "qml/words/bridge.h"
+#include "qml/words/sentences.h"
 #include "qml/words/words.h"
 #include "sync/merge/record_content.h"
 
@@ -80,7 +81,7 @@ void Parcels::takeIn(const QString& name, const QByteArray& bytes)
     const session::IntakeReport& report = taken.value();
     for (const session::FileOutcome& file : report.files) {
         if (!file.used) {
-            m_report.append(tr("Cannot use %1: %2").arg(name, words::fromUtf8(file.whyNot)));
+            m_report.append(tr("Cannot use %1: %2").arg(name, words::said(file.whyNot)));
         } else if (file.waits) {
             m_report.append(tr(
                 "The file is kept: something that came before it is missing. It is tried again with the next file."));

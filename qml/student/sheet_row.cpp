@@ -2,8 +2,11 @@
 
 #include "qml/parts/pack_seal.h"
 #include "qml/words/words.h"
+#include "sync/journal/reason.h"
 
 #include <QCoreApplication>
+
+#include <algorithm>
 
 namespace peelpack::student {
 namespace {
@@ -13,13 +16,24 @@ QString say(const char* text)
     return QCoreApplication::translate("SheetRow", text);
 }
 
+/// Somebody signed it with a phone of their own for which no instructor has vouched yet: the signature stands aside.
+bool waitsForVouch(const record::SheetRecord& sheet)
+{
+    return sheet.standing == record::SheetStanding::Open &&
+           std::any_of(sheet.history.begin(), sheet.history.end(), [](const record::HistoryLine& line) {
+               return line.weight == record::Weight::Aside &&
+                      line.whyNot == journal::sentence(journal::Reason::UnknownSigner);
+           });
+}
+
 QString standingOf(const record::SheetRecord& sheet, const QString& waitingFor)
 {
     QString text;
     switch (sheet.standing) {
     case record::SheetStanding::Open:
-        text = waitingFor.isEmpty() ? words::of(sheet.standing)
-                                    : say(QT_TRANSLATE_NOOP("SheetRow", "waiting for %1")).arg(waitingFor);
+        text = waitsForVouch(sheet)   ? say(QT_TRANSLATE_NOOP("SheetRow", "signed, not vouched for yet"))
+               : waitingFor.isEmpty() ? words::of(sheet.standing)
+                                      : say(QT_TRANSLATE_NOOP("SheetRow", "waiting for %1")).arg(waitingFor);
         break;
     case record::SheetStanding::Initialed:
         text = sheet.initial
@@ -49,6 +63,12 @@ void remarkOn(const record::SheetRecord& sheet, role::Outcome outcome, SheetRow&
     } else if (sheet.strength == sheet::Strength::Drawn && sheet.standing == record::SheetStanding::Signed) {
         row.remark =
             say(QT_TRANSLATE_NOOP("SheetRow", "Drawn signature: it counts once your instructor has confirmed it."));
+    } else if (sheet.strength == sheet::Strength::CardNew && sheet.standing == record::SheetStanding::Signed) {
+        row.remark = say(QT_TRANSLATE_NOOP("SheetRow", "Signed with a signing card that your program does not know "
+                                                       "yet: it counts once an instructor vouches for it."));
+    } else if (waitsForVouch(sheet)) {
+        row.remark = say(QT_TRANSLATE_NOOP("SheetRow", "Signed with a phone that your program does not know yet: it "
+                                                       "counts once an instructor vouches for it."));
     } else if (sheet.standing == record::SheetStanding::Signed && outcome == role::Outcome::Unmarked) {
         row.remark =
             say(QT_TRANSLATE_NOOP("SheetRow", "Not every skill is marked: ask a preceptor who saw the others."));

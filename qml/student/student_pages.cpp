@@ -1,5 +1,6 @@
 #include "qml/student/student_pages.h"
 
+#include "qml/words/sentences.h"
 #include "qml/words/words.h"
 
 namespace peelpack::student {
@@ -13,7 +14,7 @@ StudentPages::StudentPages(Desk& desk, QObject* parent)
 
 QString StudentPages::bar() const
 {
-    return words::fromUtf8(m_desk.session().writeBar().sentence);
+    return words::said(m_desk.session().writeBar().sentence);
 }
 
 } // namespace peelpack::student

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "qml/words/sentences.h"
 #include "sync/keys/secret.h"
 
 #include <QByteArray>
@@ -23,11 +24,11 @@ std::string secret(const QString& text);
 std::optional<QByteArray> pastedCode(const QString& text);
 /// A code as such a text.
 QString codeAsText(const QByteArray& code);
-/// The sentence of an error of any part.
+/// The sentence of an error of any part, in the language of the app.
 template <class Error>
 QString why(const Error& error)
 {
-    return QString::fromStdString(error.sentence);
+    return said(error.sentence);
 }
 /// The same of a result; empty: it went well.
 template <class Result>

@@ -1,5 +1,7 @@
 #include "qml/words/words.h"
 
+#include "qml/words/sentences.h"
+
 #include <QCoreApplication>
 #include <QDateTime>
 #include <QLocale>
@@ -268,7 +270,7 @@ QStringList history(const record::SheetRecord& sheet, base::Date today)
             text += QLatin1Char(' ') + say(QT_TRANSLATE_NOOP("Words", "Reason: %1")).arg(fromUtf8(line.why));
         }
         if (!line.whyNot.empty()) {
-            text += QLatin1Char(' ') + fromUtf8(line.whyNot);
+            text += QLatin1Char(' ') + said(line.whyNot);
         }
         lines.append(text);
     }
