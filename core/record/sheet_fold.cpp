@@ -58,24 +58,29 @@ SheetFold::SheetFold(const base::Id& id, const SheetEvents& events, SheetRecord&
     m_record.id = id;
     for (std::size_t i = 0; i < events.acts.size(); ++i) {
         if (events.acts[i]->standing.counts() && events.act(i).inForce) {
-            m_walk.push_back({events.acts[i], &events.act(i), m_sights[i]});
+            m_walk.push_back({events.acts[i], &events.act(i), m_sights[i], events.sawImportOnly(events.act(i))});
         }
     }
 }
 
 void SheetFold::fold()
 {
+    takeImport();
     findWithoutEffect();
     takeWithdrawal();
     m_record.history = historyOf(m_events, m_sights, m_without); // before the signers take over what they said
-    takeSigners();
-    takeContent();
-    takeChoices();
+    if (!m_record.imported) {
+        takeSigners();
+        takeContent();
+        takeChoices();
+    }
     applyActs();
-    takeStrength();
-    takeUnsignedVersion();
-    takeReviews();
-    takeHandOvers();
+    if (!m_record.imported) {
+        takeStrength();
+        takeUnsignedVersion();
+        takeReviews();
+        takeHandOvers();
+    }
     takeStanding();
 }
 
@@ -99,16 +104,47 @@ std::optional<SheetFold::PlacedDraft> SheetFold::newestDraft(bool inEffectOnly) 
     return std::nullopt;
 }
 
+/// A sheet that the student opened, or had attested, stays theirs. Otherwise the import that the first action names
+/// holds, so that no later one changes what was initialed; without an action the one with the smallest hash.
+void SheetFold::takeImport()
+{
+    for (std::size_t i = 0; i < m_events.student.size(); ++i) {
+        if (counting<Opened>(i) != nullptr || counting<Attested>(i) != nullptr) {
+            return;
+        }
+    }
+    const Event* chosen = nullptr;
+    std::size_t chosenStep = m_walk.size();
+    for (const Event* import : m_events.imports) {
+        if (!import->standing.counts() || std::get<Imported>(import->what).again) {
+            continue;
+        }
+        const auto names = [&](const Step& step) { return step.act->about == import->entry; };
+        const auto step = static_cast<std::size_t>(std::find_if(m_walk.begin(), m_walk.end(), names) - m_walk.begin());
+        if (chosen == nullptr || std::pair(step, import->entry) < std::pair(chosenStep, chosen->entry)) {
+            chosen = import;
+            chosenStep = step;
+        }
+    }
+    if (chosen != nullptr) {
+        const auto& said = std::get<Imported>(chosen->what);
+        m_without.import = chosen;
+        m_record.imported = {chosen->entry, chosen->writer, chosen->claimed, said};
+        m_record.operation = said.operation;
+        m_record.content = {said.procedures, said.head, {}, said.choices};
+    }
+}
+
 /// What the student wrote after what the writer of an initial or void in force saw changes nothing.
 void SheetFold::findWithoutEffect()
 {
     m_without.afterInitial.assign(m_events.student.size(), false);
     m_without.requestOnly.assign(m_events.student.size(), false);
     const bool freezes = end<Initial>() != nullptr || end<Void>() != nullptr;
-    if (!freezes || !m_walk.back().seen) {
+    if (!freezes || m_record.imported || !(m_walk.back().seen || m_walk.back().sawImportOnly)) {
         return;
     }
-    for (std::size_t i = *m_walk.back().seen + 1; i < m_events.student.size(); ++i) {
+    for (std::size_t i = m_walk.back().seen ? *m_walk.back().seen + 1 : 0; i < m_events.student.size(); ++i) {
         m_without.afterInitial[i] =
             draftAt(i) != nullptr || counting<Logged>(i) != nullptr || counting<Attested>(i) != nullptr;
         m_record.changedAfterInitial = m_record.changedAfterInitial || m_without.afterInitial[i];
@@ -220,6 +256,9 @@ void SheetFold::applyActs()
     Content changed = m_record.content;
     sheet::SkillSet ruled;
     for (const Step& step : m_walk) {
+        if (m_record.imported && changesMarks(*step.act)) {
+            continue;
+        }
         if (const auto* amend = step.as<Amend>()) {
             changed.marks.overlay(amend->marks);
             changed.head = amend->head.value_or(changed.head);
@@ -359,7 +398,8 @@ void SheetFold::takeHandOvers()
 
 void SheetFold::takeStanding()
 {
-    m_record.standing = m_record.isSigned() ? SheetStanding::Signed : SheetStanding::Open;
+    const SheetStanding untouched = m_record.imported ? SheetStanding::Imported : SheetStanding::Open;
+    m_record.standing = m_record.isSigned() ? SheetStanding::Signed : untouched;
     if (!m_walk.empty()) {
         const Step& last = m_walk.back();
         if (end<Initial>() != nullptr) {
@@ -370,7 +410,7 @@ void SheetFold::takeStanding()
             bool answered = false;
             for (std::size_t i = last.seen ? *last.seen + 1 : m_events.student.size(); i < m_events.student.size();
                  ++i) {
-                answered = answered || counts(i);
+                answered = answered || (counts(i) && !m_record.imported);
             }
             m_record.returned = {last.event->writer, last.act->reason, answered};
             m_record.standing = answered ? m_record.standing : SheetStanding::Returned;
