@@ -8,6 +8,7 @@
 #include "platform/session/acts.h"
 #include "platform/session/cards.h"
 #include "platform/session/exchange.h"
+#include "platform/session/importing.h"
 #include "platform/session/intake.h"
 #include "platform/session/program_rules.h"
 #include "platform/session/signing.h"
@@ -77,6 +78,7 @@ public:
         for (const Made& student : m_students) {
             lookThrough(*student.phone);
         }
+        importPaper(*m_students.front().phone);
         for (std::size_t i = 0; i < m_students.size(); ++i) {
             Made& student = m_students[i];
             askForReview(student, looked);
@@ -289,6 +291,20 @@ private:
             }
         }
         need(desk.append(writings));
+    }
+
+    /// One sheet of a paper log from before the phones; nobody has initialed it.
+    void importPaper(const session::Session& phone)
+    {
+        session::PaperSheet paper;
+        paper.procedures = {"Open inguinal hernia repair with mesh"};
+        paper.head.date = base::Date::fromDays(m_firstDay.days() - 3);
+        paper.head.site = sites.front();
+        paper.choices = {{0, "general", 0}};
+        paper.role = sheet::Role::First;
+        paper.preceptor = holders.front().name;
+        paper.credential = holders.front().credential;
+        need(session::importSheets(*m_demo.instructor, phone.person(), {paper}, "paper log of the spring, page 3"));
     }
 
     /// Every third student asks for a mark to be looked at again.

@@ -79,9 +79,12 @@ base::Result<journal::Act> actOn(const Session& session, const SheetPlace& place
             if (made->inForce) {
                 act.standsOn = hashOf(event.entry); // in the order of the walk: the last one stays
             }
-        } else {
+        } else if (!std::holds_alternative<record::Imported>(event.what)) {
             act.about = hashOf(event.entry);
         }
+    }
+    if (act.about.isZero() && place.record.imported) {
+        act.about = hashOf(place.record.imported->entry);
     }
     if (act.about.isZero()) {
         return base::Error{base::ErrorCode::NotFound, "There is no such sheet here."};
@@ -118,6 +121,9 @@ base::Result<Writing> amending(const Session& session, const SheetPlace& place, 
 {
     if (change.marks.empty() && !change.head && change.procedures.empty()) {
         return bad("Nothing is changed.");
+    }
+    if (place.record.imported && !change.marks.empty()) {
+        return bad("The sheet was imported from a paper log and has no marks to change; void it if its role is wrong.");
     }
     return writing(place, checkedAct(session, place, std::move(reason), true),
                    journal::Amend{{}, change.marks, change.head, change.procedures});

@@ -62,6 +62,7 @@ base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalog
 {
     std::vector<std::string> notLogged;
     sheet::SheetReader reader(catalogue, files::normalized);
+    reader.holdImports();
     reader.feed(sheet::headerLine());
     eachCaseRow(session, catalogue, students, [&](const sheet::CaseRow& row) {
         if (row.categories.empty()) {

@@ -86,6 +86,10 @@
         <source>Leave it as it is</source>
         <translation>Dejarla como está</translation>
     </message>
+    <message>
+        <source>What was imported stays on the record beside it.</source>
+        <translation>Lo que se importó queda al lado en el registro.</translation>
+    </message>
 </context>
 <context>
     <name>AnswerPage</name>
@@ -371,6 +375,10 @@
     <message>
         <source>%1 is filed under %2; the catalog has it under %3.</source>
         <translation>%1 está en %2; el catálogo lo tiene en %3.</translation>
+    </message>
+    <message>
+        <source>It may be entered twice. Same date and procedure: %1.</source>
+        <translation>Puede que esté dos veces. Misma fecha y procedimiento: %1.</translation>
     </message>
 </context>
 <context>
@@ -1756,6 +1764,10 @@
         <source>Ready for the preceptor</source>
         <translation>Lista para el preceptor</translation>
     </message>
+    <message>
+        <source>From %1. It counts once an instructor has initialed it.</source>
+        <translation>De: %1. Cuenta cuando un docente haya puesto sus iniciales en ella.</translation>
+    </message>
 </context>
 <context>
     <name>SignedListPage</name>
@@ -2775,6 +2787,26 @@
         <source>Reason: %1</source>
         <translation>Motivo: %1</translation>
     </message>
+    <message>
+        <source>imported, not attested</source>
+        <translation>importada, no atestiguada</translation>
+    </message>
+    <message>
+        <source>Imported, not attested: it counts once an instructor has initialed it.</source>
+        <translation>Importada, no atestiguada: cuenta cuando un docente haya puesto sus iniciales en ella.</translation>
+    </message>
+    <message>
+        <source>The role was written on a paper log, which carries no marks.</source>
+        <translation>El rol se anotó en un registro en papel, que no lleva marcas.</translation>
+    </message>
+    <message>
+        <source>Imported, not attested, by %1. It comes from: %2.</source>
+        <translation>Importada, no atestiguada, por %1. Procede de: %2.</translation>
+    </message>
+    <message>
+        <source>Preceptor as written there: %1.</source>
+        <translation>Preceptor según está escrito allí: %1.</translation>
+    </message>
 </context>
 <context>
     <name>peelpack::camera::DeviceCamera</name>
@@ -2911,6 +2943,10 @@
             <numerusform>%n hoja con iniciales</numerusform>
             <numerusform>%n hojas con iniciales</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>From %1</source>
+        <translation>De: %1</translation>
     </message>
 </context>
 <context>
@@ -3058,6 +3094,10 @@
     <message>
         <source>This looks like %1. No patient identifiers belong here, and what is written stays.</source>
         <translation>Esto parece %1. Aquí no van datos de pacientes, y lo escrito queda.</translation>
+    </message>
+    <message>
+        <source>As it was imported: %1; %2; %3.</source>
+        <translation>Como se importó: %1; %2; %3.</translation>
     </message>
 </context>
 <context>
@@ -3794,6 +3834,10 @@
     <message>
         <source>Say why you withdraw the sheet; it stays visible with your reason.</source>
         <translation>Di por qué retiras la hoja; sigue visible con tu motivo.</translation>
+    </message>
+    <message>
+        <source>As it was imported: %1.</source>
+        <translation>Como se importó: %1.</translation>
     </message>
 </context>
 <context>
