@@ -48,9 +48,35 @@ bool isReviewAsked(const record::SheetRecord& sheet)
                        [](const record::Review& review) { return review.answer == record::Review::Answer::Pending; });
 }
 
+std::vector<base::Id> sameCases(const record::StudentRecord& student, const record::SheetRecord& sheet)
+{
+    const auto inPlay = [](const record::SheetRecord& one) {
+        return one.standing != record::SheetStanding::Withdrawn && one.standing != record::SheetStanding::Void;
+    };
+    const auto shareProcedure = [&](const record::SheetRecord& other) {
+        return std::any_of(sheet.content.procedures.begin(), sheet.content.procedures.end(),
+                           [&](const std::string& mine) {
+                               return std::any_of(other.content.procedures.begin(), other.content.procedures.end(),
+                                                  [folded = base::foldCaseAndSpaces(mine)](const std::string& theirs) {
+                                                      return base::foldCaseAndSpaces(theirs) == folded;
+                                                  });
+                           });
+    };
+    std::vector<base::Id> found;
+    for (const record::SheetRecord& other : student.sheets) {
+        const bool near = other.id != sheet.id && (other.imported || sheet.imported) &&
+                          other.content.head.date == sheet.content.head.date;
+        if (near && inPlay(sheet) && inPlay(other) && shareProcedure(other)) {
+            found.push_back(other.id);
+        }
+    }
+    return found;
+}
+
 bool waits(const record::SheetRecord& sheet, bool repudiated)
 {
     switch (sheet.standing) {
+    case record::SheetStanding::Imported:
     case record::SheetStanding::Signed:
     case record::SheetStanding::Amended:
         return true;
@@ -66,12 +92,13 @@ bool waits(const record::SheetRecord& sheet, bool repudiated)
            isOnlyByAttester(sheet);
 }
 
-std::vector<SheetQuestion> sheetQuestions(const record::SheetRecord& sheet, bool repudiated, bool countsOftenNotNeeded)
+std::vector<SheetQuestion> sheetQuestions(const record::SheetRecord& sheet, bool repudiated, bool countsOftenNotNeeded,
+                                          const std::vector<std::string>& sameCases)
 {
     std::vector<SheetQuestion> asked;
     const auto ask = [&](Kind kind, std::string sentence, std::optional<sheet::Skill> skill = std::nullopt,
                          std::size_t count = 0) {
-        asked.push_back({kind, skill, count, std::move(sentence)});
+        asked.push_back({kind, skill, count, {}, std::move(sentence)});
     };
     if (repudiated) {
         ask(Kind::NotTheirs, "The preceptor says that a signature on it is not theirs.");
@@ -114,6 +141,11 @@ std::vector<SheetQuestion> sheetQuestions(const record::SheetRecord& sheet, bool
     });
     if (beside) {
         ask(Kind::ActedApart, "Two instructors acted on it apart; one action is in force, the other stands beside it.");
+    }
+    if (!sameCases.empty()) {
+        ask(Kind::SameCase, "It may be entered twice: " + base::listed(sameCases, "and") +
+                                (sameCases.size() == 1 ? " has" : " have") + " the same date and procedure.");
+        asked.back().sheets = sameCases;
     }
     for (role::Question& question :
          role::questions(sheet.content.marks.marks, sheet.content.head.canceled, countsOftenNotNeeded)) {

@@ -25,12 +25,14 @@ enum class SheetQuestionKind : std::uint8_t {
     ActedApart,
     NotApplicableSkill,  ///< `skill`
     NotApplicableCounts, ///< where counts are usual
+    SameCase,            ///< an import and another sheet, `sheets`, have the same date and procedure
 };
 
 struct SheetQuestion {
     SheetQuestionKind kind = SheetQuestionKind::NotTheirs;
     std::optional<sheet::Skill> skill; ///< where one is meant
     std::size_t count = 0;             ///< of wrong tries
+    std::vector<std::string> sheets;   ///< short ids, of the same case
     std::string sentence;              ///< to the instructor
 
     bool operator==(const SheetQuestion&) const = default;
@@ -42,12 +44,19 @@ bool isRepudiated(const record::SheetRecord& sheet, const std::set<base::EntryHa
 /// A review that waits for its answer.
 bool isReviewAsked(const record::SheetRecord& sheet);
 
-/// The sheet waits for an instructor: signed or changed and not initialed since, or something about it is asked.
+/// Sheets of the student, neither withdrawn nor void, with the same date and one of the same procedures as this one,
+/// where one of the two was imported: perhaps one case twice. By id.
+std::vector<base::Id> sameCases(const record::StudentRecord& student, const record::SheetRecord& sheet);
+
+/// The sheet waits for an instructor: signed, imported or changed and not initialed since, or something about it is
+/// asked.
 bool waits(const record::SheetRecord& sheet, bool repudiated);
 
 /// Why an instructor should look at a sheet before initialing it; empty: nothing stands out. `repudiated`: as
-/// isRepudiated() says. `countsOftenNotNeeded`: every procedure of it has that flag in the catalogue.
-std::vector<SheetQuestion> sheetQuestions(const record::SheetRecord& sheet, bool repudiated, bool countsOftenNotNeeded);
+/// isRepudiated() says. `countsOftenNotNeeded`: every procedure of it has that flag in the catalogue. `sameCases`:
+/// short ids of what sameCases() says.
+std::vector<SheetQuestion> sheetQuestions(const record::SheetRecord& sheet, bool repudiated, bool countsOftenNotNeeded,
+                                          const std::vector<std::string>& sameCases = {});
 
 /// Everybody whose signature is in effect on it is this person: their initials alone would not count (the journal's
 /// rules, section 3).

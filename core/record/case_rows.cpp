@@ -100,6 +100,11 @@ sheet::CaseRow commonRow(const SheetRecord& sheet, std::string_view studentName,
     }
     row.feedback = joined(feedback);
     row.attested = attestedAs(sheet, rules);
+    if (sheet.imported) {
+        row.importedRole = sheet.imported->said.role;
+        row.preceptor = sheet.imported->said.preceptor;
+        row.credential = sheet.imported->said.credential;
+    }
     if (sheet.initial && !sheet.initial->onlyByAttester) {
         row.initialed = sheet.initial->claimed.day();
     }

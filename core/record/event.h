@@ -120,6 +120,20 @@ struct Declined {
     bool operator==(const Declined&) const = default;
 };
 
+/// Staff wrote down a sheet of an earlier paper log. Nobody marked or attested it.
+struct Imported {
+    base::Id operation;
+    std::vector<std::string> procedures;
+    Head head;
+    std::vector<Choice> choices;
+    sheet::Role role = sheet::Role::Observed; ///< as written there
+    std::string preceptor;                    ///< as written there; may be empty
+    std::string credential;
+    std::string source; ///< where it comes from
+    bool again = false; ///< the same device had imported the sheet before
+    bool operator==(const Imported&) const = default;
+};
+
 struct Initial {
     bool confirmed = false; ///< the signature was confirmed with the preceptor
     bool operator==(const Initial&) const = default;
@@ -158,7 +172,7 @@ using Decision = std::variant<Initial, Return, ReviewAccepted, Amend, Refile, Vo
 /// An instructor's action on a sheet.
 struct Act {
     base::EntryHash standsOn; ///< the action that it follows; zero: none
-    base::EntryHash about;    ///< the newest entry of the student about the sheet that its writer saw
+    base::EntryHash about;    ///< the newest entry of the student about the sheet that its writer saw, else the import
     std::string reason;       ///< may be empty
     bool inForce = false;     ///< on the walk through the actions that count; false: beside it, or it does not count
     Decision decision;
@@ -166,7 +180,8 @@ struct Act {
     bool operator==(const Act&) const = default;
 };
 
-using What = std::variant<Opened, HeadChanged, Withdrawn, Attested, Logged, ReviewAsked, HandOverEnded, Declined, Act>;
+using What =
+    std::variant<Opened, HeadChanged, Withdrawn, Attested, Logged, ReviewAsked, HandOverEnded, Declined, Imported, Act>;
 
 /// One entry about one sheet.
 struct Event {

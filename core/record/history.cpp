@@ -131,6 +131,11 @@ struct Words {
         return "The hand-over ended unsigned: " + std::string(inWords(ended.cause)) + tries + ".";
     }
     std::string operator()(const Declined& /*declined*/) const { return "The preceptor declined to sign."; }
+    std::string operator()(const Imported& imported) const
+    {
+        return joined({"Imported from ", imported.source, ": ", base::listed(imported.procedures, "and"), ", ",
+                       sheet::inWords(imported.role), "."});
+    }
     std::string operator()(const Act& act) const { return std::visit(DecisionWords{}, act.decision); }
 };
 
@@ -165,7 +170,13 @@ HistoryLine lineOf(const Event& event, bool requestOnly)
 
 HistoryLine studentLine(const SheetEvents& events, std::size_t index, const WithoutEffect& without)
 {
-    HistoryLine line = lineOf(*events.student[index], without.requestOnly[index]);
+    const Event& event = *events.student[index];
+    HistoryLine line = lineOf(event, without.requestOnly[index]);
+    if (line.weight == Weight::Counts && without.import != nullptr && !std::holds_alternative<Withdrawn>(event.what)) {
+        line.weight = Weight::NoEffect;
+        line.whyNot = "The sheet was imported: the student can only withdraw it.";
+        return line;
+    }
     if (line.weight == Weight::Counts && without.requestOnly[index]) {
         line.weight = Weight::NoEffect;
         line.whyNot = "The sheet was initialed before this; an instructor decides.";
@@ -176,9 +187,24 @@ HistoryLine studentLine(const SheetEvents& events, std::size_t index, const With
     return line;
 }
 
-HistoryLine actLine(const Event& event)
+HistoryLine importLine(const Event& event, const WithoutEffect& without)
 {
     HistoryLine line = lineOf(event, false);
+    if (line.weight == Weight::Counts && &event != without.import) {
+        line.weight = Weight::NoEffect;
+        line.whyNot = without.import == nullptr ? "The sheet is the student's own." : "The sheet was imported before.";
+    }
+    return line;
+}
+
+HistoryLine actLine(const Event& event, const WithoutEffect& without)
+{
+    HistoryLine line = lineOf(event, false);
+    if (line.weight == Weight::Counts && without.import != nullptr && changesMarks(std::get<Act>(event.what))) {
+        line.weight = Weight::NoEffect;
+        line.whyNot = "The sheet was imported: it has no marks to change.";
+        return line;
+    }
     if (line.weight == Weight::Counts && !std::get<Act>(event.what).inForce) {
         line.weight = Weight::Beside;
         line.whyNot = "Another action was taken in its place.";
@@ -208,7 +234,8 @@ std::vector<ActPlace> placesOf(const SheetEvents& events, const Sights& sights)
     std::vector<ActPlace> places(events.acts.size());
     std::vector<std::size_t> open;
     for (std::size_t i = 0; i < places.size(); ++i) {
-        const std::size_t after = sights[i] ? *sights[i] + 1 : events.student.size();
+        const std::size_t unseen = events.sawImportOnly(events.act(i)) ? 0 : events.student.size();
+        const std::size_t after = sights[i] ? *sights[i] + 1 : unseen;
         places[i] = {after, 0, !events.act(i).inForce, events.acts[i]->entry, i};
         if (!held.contains(events.act(i).standsOn)) {
             open.push_back(i);
@@ -233,6 +260,17 @@ std::vector<ActPlace> placesOf(const SheetEvents& events, const Sights& sights)
 
 } // namespace
 
+bool SheetEvents::sawImportOnly(const Act& act) const
+{
+    return std::any_of(imports.begin(), imports.end(), [&](const Event* import) { return import->entry == act.about; });
+}
+
+bool changesMarks(const Act& act)
+{
+    const auto* amend = std::get_if<Amend>(&act.decision);
+    return std::holds_alternative<ReviewAccepted>(act.decision) || (amend != nullptr && !amend->marks.marks.none());
+}
+
 Sights sightsOf(const SheetEvents& events)
 {
     Sights sights(events.acts.size());
@@ -254,13 +292,20 @@ Sights sightsOf(const SheetEvents& events)
 std::vector<HistoryLine> historyOf(const SheetEvents& events, const Sights& sights, const WithoutEffect& without)
 {
     std::vector<HistoryLine> history;
-    history.reserve(events.student.size() + events.acts.size());
+    history.reserve(events.imports.size() + events.student.size() + events.acts.size());
+    std::vector<const Event*> imports = events.imports;
+    std::sort(imports.begin(), imports.end(), [&](const Event* a, const Event* b) {
+        return std::pair(a != without.import, a->entry) < std::pair(b != without.import, b->entry);
+    });
+    for (const Event* import : imports) {
+        history.push_back(importLine(*import, without));
+    }
     std::size_t next = 0;
     for (const ActPlace& place : placesOf(events, sights)) {
         for (; next < place.after; ++next) {
             history.push_back(studentLine(events, next, without));
         }
-        history.push_back(actLine(*events.acts[place.index]));
+        history.push_back(actLine(*events.acts[place.index], without));
     }
     for (; next < events.student.size(); ++next) {
         history.push_back(studentLine(events, next, without));

@@ -13,8 +13,11 @@ namespace peelpack::record {
 struct SheetEvents {
     std::vector<Event*> student;    ///< in feed order
     std::vector<const Event*> acts; ///< in the order of StudentEvents
+    std::vector<const Event*> imports;
 
     [[nodiscard]] const Act& act(std::size_t index) const { return std::get<Act>(acts[index]->what); }
+    /// The writer of the act had seen an import and nothing of the student's.
+    [[nodiscard]] bool sawImportOnly(const Act& act) const;
 };
 
 /// Indexes into SheetEvents::student of what the writers of the acts had seen; empty where that entry is not here.
@@ -25,10 +28,14 @@ Sights sightsOf(const SheetEvents& events);
 struct WithoutEffect {
     std::vector<bool> afterInitial;
     std::vector<bool> requestOnly; ///< withdrawals that came after an initial
+    const Event* import = nullptr; ///< the one in effect: then the student can only withdraw, and no act changes marks
 };
 
+/// Such an act has no effect on an imported sheet.
+bool changesMarks(const Act& act);
+
 /// Every event of the sheet in an order that hashes and feeds give: an act comes after what its writer had seen and
-/// after the act on which it stands, and before what its writer had not seen.
+/// after the act on which it stands, and before what its writer had not seen. Imports come first.
 std::vector<HistoryLine> historyOf(const SheetEvents& events, const Sights& sights, const WithoutEffect& without);
 
 } // namespace peelpack::record

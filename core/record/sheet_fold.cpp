@@ -58,24 +58,29 @@ SheetFold::SheetFold(const base::Id& id, const SheetEvents& events, SheetRecord&
     m_record.id = id;
     for (std::size_t i = 0; i < events.acts.size(); ++i) {
         if (events.acts[i]->standing.counts() && events.act(i).inForce) {
-            m_walk.push_back({events.acts[i], &events.act(i), m_sights[i]});
+            m_walk.push_back({events.acts[i], &events.act(i), m_sights[i], events.sawImportOnly(events.act(i))});
         }
     }
 }
 
 void SheetFold::fold()
 {
+    takeImport();
     findWithoutEffect();
     takeWithdrawal();
     m_record.history = historyOf(m_events, m_sights, m_without); // before the signers take over what they said
-    takeSigners();
-    takeContent();
-    takeChoices();
+    if (!m_record.imported) {
+        takeSigners();
+        takeContent();
+        takeChoices();
+    }
     applyActs();
-    takeStrength();
-    takeUnsignedVersion();
-    takeReviews();
-    takeHandOvers();
+    if (!m_record.imported) {
+        takeStrength();
+        takeUnsignedVersion();
+        takeReviews();
+        takeHandOvers();
+    }
     takeStanding();
 }
 
@@ -105,10 +110,10 @@ void SheetFold::findWithoutEffect()
     m_without.afterInitial.assign(m_events.student.size(), false);
     m_without.requestOnly.assign(m_events.student.size(), false);
     const bool freezes = end<Initial>() != nullptr || end<Void>() != nullptr;
-    if (!freezes || !m_walk.back().seen) {
+    if (!freezes || m_record.imported || !(m_walk.back().seen || m_walk.back().sawImportOnly)) {
         return;
     }
-    for (std::size_t i = *m_walk.back().seen + 1; i < m_events.student.size(); ++i) {
+    for (std::size_t i = m_walk.back().seen ? *m_walk.back().seen + 1 : 0; i < m_events.student.size(); ++i) {
         m_without.afterInitial[i] =
             draftAt(i) != nullptr || counting<Logged>(i) != nullptr || counting<Attested>(i) != nullptr;
         m_record.changedAfterInitial = m_record.changedAfterInitial || m_without.afterInitial[i];
@@ -220,6 +225,9 @@ void SheetFold::applyActs()
     Content changed = m_record.content;
     sheet::SkillSet ruled;
     for (const Step& step : m_walk) {
+        if (m_record.imported && changesMarks(*step.act)) {
+            continue;
+        }
         if (const auto* amend = step.as<Amend>()) {
             changed.marks.overlay(amend->marks);
             changed.head = amend->head.value_or(changed.head);
@@ -359,7 +367,8 @@ void SheetFold::takeHandOvers()
 
 void SheetFold::takeStanding()
 {
-    m_record.standing = m_record.isSigned() ? SheetStanding::Signed : SheetStanding::Open;
+    const SheetStanding untouched = m_record.imported ? SheetStanding::Imported : SheetStanding::Open;
+    m_record.standing = m_record.isSigned() ? SheetStanding::Signed : untouched;
     if (!m_walk.empty()) {
         const Step& last = m_walk.back();
         if (end<Initial>() != nullptr) {
@@ -370,7 +379,7 @@ void SheetFold::takeStanding()
             bool answered = false;
             for (std::size_t i = last.seen ? *last.seen + 1 : m_events.student.size(); i < m_events.student.size();
                  ++i) {
-                answered = answered || counts(i);
+                answered = answered || (counts(i) && !m_record.imported);
             }
             m_record.returned = {last.event->writer, last.act->reason, answered};
             m_record.standing = answered ? m_record.standing : SheetStanding::Returned;

@@ -24,6 +24,7 @@ private:
         const Event* event = nullptr;
         const Act* act = nullptr;
         std::optional<std::size_t> seen; ///< index into the student's events
+        bool sawImportOnly = false;      ///< and none of those
 
         [[nodiscard]] bool hasSeen(std::size_t index) const { return seen && *seen >= index; }
         template <class Kind>
@@ -53,6 +54,8 @@ private:
         return m_walk.empty() ? nullptr : m_walk.back().as<Kind>();
     }
 
+    /// Which import is in effect, if any.
+    void takeImport();
     void findWithoutEffect();
     void takeSigners();
     void takeContent();

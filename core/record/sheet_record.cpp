@@ -12,6 +12,8 @@ std::string_view id(SheetStanding standing)
     switch (standing) {
     case SheetStanding::Open:
         return "open";
+    case SheetStanding::Imported:
+        return "imported";
     case SheetStanding::Signed:
         return "signed";
     case SheetStanding::Returned:
@@ -59,6 +61,8 @@ StudentRecord recordOf(StudentEvents events)
         }
         if (std::holds_alternative<Act>(event.what)) {
             sheet.acts.push_back(&event);
+        } else if (std::holds_alternative<Imported>(event.what)) {
+            sheet.imports.push_back(&event);
         } else {
             sheet.student.push_back(&event);
         }

@@ -12,6 +12,7 @@ namespace peelpack::record {
 
 enum class SheetStanding : std::uint8_t {
     Open,      ///< nobody has signed it
+    Imported,  ///< from a paper log, not attested, and no action of an instructor stands at the end
     Signed,    ///< attested, and no action of an instructor stands at the end
     Returned,  ///< and not answered
     Initialed, ///< see SheetRecord::initial
@@ -20,8 +21,17 @@ enum class SheetStanding : std::uint8_t {
     Void,      ///< by an instructor
 };
 
-/// "open", "signed", "returned", "initialed", "amended", "withdrawn", "void".
+/// "open", "imported", "signed", "returned", "initialed", "amended", "withdrawn", "void".
 std::string_view id(SheetStanding standing);
+
+/// Where a sheet comes from that staff imported.
+struct ImportInEffect {
+    base::EntryHash entry;
+    Writer by;
+    Time claimed;
+    Imported said; ///< as it was imported
+    bool operator==(const ImportInEffect&) const = default;
+};
 
 /// One attestation that counts.
 struct Signer {
@@ -124,6 +134,8 @@ struct SheetRecord {
     /// The weakest among the attestations in effect that made marks; None: not signed, or by somebody who cannot be
     /// told.
     sheet::Strength strength = sheet::Strength::None;
+    /// Set when it was imported from a paper log: it has no marks, and its role is the one written there.
+    std::optional<ImportInEffect> imported;
     Content content;                 ///< what counts now
     std::optional<Content> original; ///< before the instructors' changes; empty when they changed nothing
     std::vector<FeedbackText> feedback;

@@ -89,6 +89,22 @@ Outcome classify(const Marks& marks, bool canceled, const RoleRules& rules)
     return anyYes(marks, false) ? Outcome::Second : Outcome::Observed;
 }
 
+Outcome classify(sheet::Role written, bool canceled)
+{
+    if (canceled) {
+        return Outcome::Canceled;
+    }
+    switch (written) {
+    case sheet::Role::First:
+        return Outcome::First;
+    case sheet::Role::Second:
+        return Outcome::Second;
+    case sheet::Role::Observed:
+        break;
+    }
+    return Outcome::Observed;
+}
+
 std::optional<sheet::Role> roleOf(Outcome outcome)
 {
     switch (outcome) {
@@ -150,6 +166,12 @@ std::string reason(const Marks& marks, bool canceled, const RoleRules& rules)
     }
     return "It is an observation, recorded but not counted: " + whyNotFirst(marks, rules) +
            ", and no second-scrub skill is Yes.";
+}
+
+std::string reasonOnPaper(bool canceled)
+{
+    return canceled ? reason(sheet::Marks{}, canceled, {})
+                    : "The role was written on a paper log, which carries no marks.";
 }
 
 std::vector<Question> questions(const Marks& marks, bool canceled, bool countsOftenNotNeeded)

@@ -22,6 +22,9 @@ struct RoleRules {
 /// The role of a sheet (counting rules, section 1). Total: every one of the 4^10 mark patterns has an outcome.
 Outcome classify(const sheet::Marks& marks, bool canceled, const RoleRules& rules);
 
+/// The outcome of a sheet from a paper log, which carries its role instead of marks.
+Outcome classify(sheet::Role written, bool canceled);
+
 /// Empty for Unmarked and Canceled.
 std::optional<sheet::Role> roleOf(Outcome outcome);
 /// "first", "second", "observed", "unmarked", "canceled".
@@ -31,6 +34,9 @@ std::string_view label(Outcome outcome);
 
 /// Why classify() answers as it does, in one sentence to the student.
 std::string reason(const sheet::Marks& marks, bool canceled, const RoleRules& rules);
+
+/// The same of a sheet from a paper log.
+std::string reasonOnPaper(bool canceled);
 
 /// Something an instructor should check before initialing. Never an accusation, never changes the role.
 enum class QuestionKind : std::uint8_t {

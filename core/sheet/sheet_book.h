@@ -32,6 +32,9 @@ struct BookSheet {
     Strength attested = Strength::None;
     std::optional<base::Date> initialed;
     std::optional<Role> importedRole;
+    /// From a paper log, in a journal: no candidate at any level until an instructor initials it. A file of sheets is
+    /// taken as it is and has none.
+    bool importNotInitialed = false;
     std::uint32_t operation = 0; ///< equal on two sheets of a student: one operation; 0: the sheet is one
     std::uint32_t firstRow = 0;
     std::uint32_t rowCount = 0;

@@ -92,10 +92,7 @@ void SheetReader::onRecord(std::size_t line, std::span<const std::string_view> f
     if (!m_row.sheet.empty() && !m_row.student.empty()) {
         Draft* draft = draftOf(m_row);
         ++draft->rowsSeen;
-        if (m_row.onePathology) {
-            draft->refused = true;
-            bad->reason += "; the row is joined, so all of sheet \"" + m_row.sheet + "\" is refused";
-        }
+        refuseSheetOf(m_row, *draft, *bad);
     }
     refuse(std::move(*bad));
 }
@@ -114,10 +111,7 @@ void SheetReader::takeRow(std::size_t line, CaseRow& row)
     if (row.categories.empty() && !filing.usable) {
         Finding fault = filing.fault;
         fault.line = line;
-        if (row.onePathology) {
-            draft->refused = true;
-            fault.reason += "; the row is joined, so all of sheet \"" + row.sheet + "\" is refused";
-        }
+        refuseSheetOf(row, *draft, fault);
         refuse(std::move(fault));
         return;
     }
@@ -130,6 +124,7 @@ void SheetReader::takeRow(std::size_t line, CaseRow& row)
         draft->facts.attested = row.attested;
         draft->facts.initialed = row.initialed;
         draft->facts.importedRole = row.importedRole;
+        draft->facts.importNotInitialed = m_holdImports && row.importedRole && !row.initialed;
     } else if (const std::optional<Column> column = disagreement(draft->facts, draft->operation, row, operation)) {
         if (!draft->refused) {
             draft->refused = true;
@@ -142,7 +137,7 @@ void SheetReader::takeRow(std::size_t line, CaseRow& row)
     }
     draft->operation = draft->operation == 0 ? operation : draft->operation;
     if (m_onRow) {
-        m_onRow(row);
+        m_onRow(line, row);
     }
     BookRow bookRow;
     bookRow.procedure = procedure;
@@ -245,6 +240,15 @@ void SheetReader::screenText(std::size_t line, Column column, std::string_view t
               "character " + std::to_string(hit.offset + 1) + " begins what looks like " +
                   std::string(inWords(hit.kind)),
               "take out everything that can point at a patient"});
+    }
+}
+
+void SheetReader::refuseSheetOf(const CaseRow& row, Draft& draft, Finding& finding) const
+{
+    if (row.onePathology || m_wholeSheets) {
+        draft.refused = true;
+        finding.reason += std::string(row.onePathology ? "; the row is joined, so" : ";") + " all of sheet \"" +
+                          row.sheet + "\" is refused";
     }
 }
 

@@ -32,8 +32,15 @@ public:
     /// The catalogue must outlive the reader.
     explicit SheetReader(const catalogue::Catalogue& catalogue, RowParser::Normalize normalize = {});
 
-    /// From now on tells of each row that is taken, its sheet may still be refused: for what the book has no room for.
-    void watch(std::function<void(const CaseRow&)> onRow) { m_onRow = std::move(onRow); }
+    /// From now on tells of each row that is taken with its line, its sheet may still be refused: for what the book has
+    /// no room for.
+    void watch(std::function<void(std::size_t line, const CaseRow&)> onRow) { m_onRow = std::move(onRow); }
+
+    /// From now on a row that is refused takes its whole sheet with it.
+    void wholeSheetsOnly() { m_wholeSheets = true; }
+
+    /// From now on a sheet from a paper log that is not initialed is marked as BookSheet::importNotInitialed.
+    void holdImports() { m_holdImports = true; }
 
     /// False once the file is refused as a whole: there is no point in going on.
     bool feed(std::string_view piece);
@@ -73,6 +80,8 @@ private:
     void screen(std::size_t line, const CaseRow& row);
     void screenTime(std::size_t line, Column column, const std::string& time);
     void screenText(std::size_t line, Column column, std::string_view text, bool personColumn);
+    /// Refuses the whole sheet of a row that is refused, where that has to be; the finding says so.
+    void refuseSheetOf(const CaseRow& row, Draft& draft, Finding& finding) const;
     void refuse(Finding finding);
     void warn(Finding finding);
     void arrange(SheetBook& book);
@@ -81,7 +90,9 @@ private:
     const catalogue::Catalogue& m_catalogue;
     RowParser m_parser;
     CsvReader m_csv;
-    std::function<void(const CaseRow&)> m_onRow;
+    std::function<void(std::size_t line, const CaseRow&)> m_onRow;
+    bool m_wholeSheets = false;
+    bool m_holdImports = false;
     bool m_headerSeen = false;
     std::optional<Finding> m_fatal;
     ReadReport m_report;

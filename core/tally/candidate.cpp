@@ -9,7 +9,6 @@ namespace {
 
 using catalogue::Category;
 using role::Outcome;
-using sheet::Role;
 
 constexpr std::array<std::string_view, 3> levelIds{"recorded", "attested", "initialed"};
 
@@ -28,6 +27,9 @@ bool reaches(const sheet::BookSheet& sheet, Level level, const AcceptedStrengths
 
 Bar barOf(const sheet::BookSheet& sheet, Outcome outcome, Level level, const AcceptedStrengths& accepted)
 {
+    if (sheet.importNotInitialed) {
+        return Bar::ImportNotInitialed;
+    }
     switch (outcome) {
     case Outcome::Canceled:
         return Bar::Canceled;
@@ -71,15 +73,8 @@ std::optional<Level> levelFromId(std::string_view id)
 
 Outcome outcomeOf(const sheet::BookSheet& sheet, const requirement::RequirementSet& set)
 {
-    if (sheet.importedRole && !sheet.canceled) {
-        switch (*sheet.importedRole) {
-        case Role::First:
-            return Outcome::First;
-        case Role::Second:
-            return Outcome::Second;
-        case Role::Observed:
-            return Outcome::Observed;
-        }
+    if (sheet.importedRole) {
+        return role::classify(*sheet.importedRole, sheet.canceled);
     }
     return role::classify(sheet.marks, sheet.canceled, {set.notApplicable});
 }

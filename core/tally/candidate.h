@@ -44,7 +44,7 @@ inline constexpr AcceptedStrengths everyStrength{sheet::Strength::OwnPhone, shee
                                                  sheet::Strength::Paper};
 
 /// Why a candidate cannot be placed at all; Countable when it can.
-enum class Bar : std::uint8_t { Countable, Observed, Unmarked, Canceled, BelowLevel };
+enum class Bar : std::uint8_t { Countable, Observed, Unmarked, Canceled, BelowLevel, ImportNotInitialed };
 
 /// One procedure row of a sheet after joining: what may become a counted case.
 struct Candidate {

@@ -96,6 +96,8 @@ WhyNotCounted whyNotCounted(const requirement::RequirementSet& set, const Studen
         return {Obstacle::Unmarked, logged, 0};
     case Bar::Observed:
         return {Obstacle::Observed, logged, 0};
+    case Bar::ImportNotInitialed:
+        return {Obstacle::ImportNotInitialed, logged, 0};
     case Bar::BelowLevel:
         return {signatureMissing(one, tally.level), logged, 0};
     case Bar::Countable:
@@ -122,6 +124,8 @@ std::string sentence(const WhyNotCounted& why)
         return "Not every skill is marked yet.";
     case Obstacle::Observed:
         return "It is an observation: recorded, never counted.";
+    case Obstacle::ImportNotInitialed:
+        return "Imported, not attested: it counts once an instructor has initialed it.";
     case Obstacle::NotInitialed:
         return "No instructor has initialed this sheet yet.";
     case Obstacle::NotSigned:

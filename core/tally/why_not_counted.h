@@ -9,6 +9,7 @@ enum class Obstacle : std::uint8_t {
     Canceled,
     Unmarked,
     Observed,
+    ImportNotInitialed, ///< from a paper log, nobody attested it
     NotInitialed,
     NotSigned,
     CardNotVouched,

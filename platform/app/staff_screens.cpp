@@ -71,8 +71,9 @@ public:
         show([&] { return sheet->others()->rowCount() > 0; }, "52-one-operation");
         show([&] { return !sheet->bar().isEmpty(); }, "53-own-signature");
         show([&] { return !sheet->differences().isEmpty(); }, "54-differences");
+        show([&] { return !sheet->imported().isEmpty(); }, "55-imported");
         const auto isPlain = [&] {
-            return sheet->questions().isEmpty() && sheet->canInitial() && !sheet->asksToConfirm() &&
+            return sheet->questions().isEmpty() && sheet->imported().isEmpty() && sheet->canInitial() && !sheet->asksToConfirm() &&
                    sheet->needsReason().isEmpty();
         };
         show(isPlain, "55-plain");

@@ -71,7 +71,9 @@ base::Result<CaseInput> readCaseInput(const Arguments& arguments,
     }
     Progress shown(arguments.has("progress"));
     sheet::SheetReader reader(catalogue.value(), files::normalized);
-    reader.watch(onRow);
+    if (onRow) {
+        reader.watch([&](std::size_t /*line*/, const sheet::CaseRow& row) { onRow(row); });
+    }
     const base::Result<std::size_t> read = files::readPieces(file, [&](std::string_view piece) {
         shown.show("rows read:", reader.rowsSeen());
         return reader.feed(piece);
@@ -86,13 +88,13 @@ base::Result<CaseInput> readCaseInput(const Arguments& arguments,
     return CaseInput{file, std::move(set).value(), std::move(reading).value()};
 }
 
-void complainOf(const std::string& file, const sheet::ReadReport& report)
+void complainOf(const std::string& file, const sheet::ReadReport& report, std::string_view rest)
 {
     complainOfEach(file, report.refused, "refused: ", 0);
     complainOfEach(file, report.warnings, "warning: ", report.moreWarnings);
     if (!report.refused.empty()) {
         complain(base::counted(report.refused.size(), "refusal", "refusals") + " of " +
-                 base::counted(report.rows, "row", "rows") + "; what is left is counted.");
+                 base::counted(report.rows, "row", "rows") + "; " + std::string(rest) + ".");
     }
 }
 

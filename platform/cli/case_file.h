@@ -33,8 +33,10 @@ struct CaseInput {
 base::Result<CaseInput> readCaseInput(const Arguments& arguments,
                                       const std::function<void(const sheet::CaseRow&)>& onRow = {});
 
-/// Refusals and warnings as lines on standard error: file, line, column, reason, mend.
-void complainOf(const std::string& file, const sheet::ReadReport& report);
+/// Refusals and warnings as lines on standard error: file, line, column, reason, mend. `rest`: what becomes of what is
+/// not refused.
+void complainOf(const std::string& file, const sheet::ReadReport& report,
+                std::string_view rest = "what is left is counted");
 
 /// [{"line", "column", "reason", "mend"}, ...]
 nlohmann::ordered_json findingsJson(const std::vector<sheet::Finding>& findings);

@@ -11,8 +11,8 @@ namespace {
 
 std::vector<Command> allCommands()
 {
-    std::vector<Command> commands{roleCommand(),      tallyCommand(),  findCommand(), checkCommand(), queueCommand(),
-                                  questionsCommand(), sampleCommand(), rowsCommand(), demoCommand()};
+    std::vector<Command> commands{roleCommand(),      tallyCommand(),  findCommand(), checkCommand(),  queueCommand(),
+                                  questionsCommand(), sampleCommand(), rowsCommand(), importCommand(), demoCommand()};
     for (const std::vector<Command>& group :
          {programCommands(), enrollCommands(), sheetCommands(), signCommands(), preceptorCommands(), exchangeCommands(),
           instructorCommands(), recordCommands(), printCommands(), vaultCommands()}) {

@@ -19,6 +19,8 @@ Command findCommand();
 Command demoCommand();
 /// A vault's sheets as a case-sheet file.
 Command rowsCommand();
+/// An earlier paper log into the journal.
+Command importCommand();
 /// Setting up a program and its rules.
 std::vector<Command> programCommands();
 /// Inviting, joining, granting, ending.

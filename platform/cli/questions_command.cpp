@@ -109,8 +109,8 @@ base::Result<Answer> askAboutVault(const Arguments& arguments, const questions::
         for (const record::SheetRecord& sheet : student.sheets) {
             if (sheet.standing != record::SheetStanding::Withdrawn && sheet.standing != record::SheetStanding::Void) {
                 collected.sheet(names.sheets.at(sheet.id), sheet.content.head.date,
-                                sentencesOf(session::sheetQuestions(sheet, questions::isRepudiated(sheet, notTheirs),
-                                                                    catalogue.value())));
+                                sentencesOf(session::sheetQuestions(
+                                    student, sheet, questions::isRepudiated(sheet, notTheirs), catalogue.value())));
             }
         }
         collected.times(session, id);

@@ -41,9 +41,12 @@ base::Result<Answer> queue(const Arguments& arguments)
             }
             ++count;
             const std::vector<std::string> questions =
-                sentencesOf(session::sheetQuestions(sheet, repudiated, catalogue.value()));
+                sentencesOf(session::sheetQuestions(student, sheet, repudiated, catalogue.value()));
             const std::string& name = names.sheets.at(sheet.id);
             lines += sheetLine(sheet, name);
+            if (sheet.imported) {
+                lines += "      from: " + sheet.imported->said.source + "\n";
+            }
             for (const std::string& question : questions) {
                 lines += "      to check: " + question + "\n";
             }

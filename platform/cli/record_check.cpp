@@ -70,7 +70,8 @@ std::string sheetText(const evidence::ProvenSheet& sheet)
     for (const evidence::ProvenSignature& one : sheet.signatures) {
         signers.push_back(one.name + (one.credential.empty() ? "" : ", " + one.credential) + " (" + one.strength + ")");
     }
-    return text + "    " + (signers.empty() ? "Signed by nobody" : "Signed by " + base::listed(signers, "and")) +
+    const std::string signedBy = signers.empty() ? "Signed by nobody" : "Signed by " + base::listed(signers, "and");
+    return text + "    " + (sheet.imported ? "Imported, not attested, from " + sheet.imported->source : signedBy) +
            "; initialed by " + sheet.initialedBy + " on " + sheet.initialed.iso() + ".\n";
 }
 

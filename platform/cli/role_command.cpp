@@ -22,8 +22,8 @@ SheetRole roleOfSheet(const sheet::SheetBook& book, const sheet::BookSheet& shee
 {
     const role::RoleRules rules{set.notApplicable};
     SheetRole out{tally::outcomeOf(sheet, set), {}, {}};
-    if (sheet.importedRole && !sheet.canceled) {
-        out.why = "The role was written on a paper log, which carries no marks.";
+    if (sheet.importedRole) {
+        out.why = role::reasonOnPaper(sheet.canceled);
         return out;
     }
     const auto rows = book.rowsOf(sheet);

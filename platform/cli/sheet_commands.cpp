@@ -83,9 +83,10 @@ base::Result<Answer> openSheets(const Arguments& arguments)
     return answer;
 }
 
-/// One writing about one sheet of the student's.
+/// One writing about one sheet of the student's, of which an imported one only takes a withdrawal.
 template <class Write>
-base::Result<Answer> aboutSheet(const Arguments& arguments, const std::string& done, const Write& write)
+base::Result<Answer> aboutSheet(const Arguments& arguments, const std::string& done, const Write& write,
+                                bool alsoImported = false)
 {
     base::Result<OpenedVault> opened = openAsStudent(arguments);
     if (!opened) {
@@ -96,6 +97,10 @@ base::Result<Answer> aboutSheet(const Arguments& arguments, const std::string& d
         session::findSheet(session, session.person(), arguments.operands.front());
     if (!place) {
         return place.error();
+    }
+    if (place.value().record.imported && !alsoImported) {
+        return base::Error{base::ErrorCode::BadValue,
+                           "The sheet was imported from a paper log; you can only withdraw it, with a reason."};
     }
     const base::Result<journal::Payload> payload = write(place.value());
     if (!payload) {
@@ -173,10 +178,12 @@ base::Result<Answer> withdrawSheet(const Arguments& arguments)
     if (!reason) {
         return reason.error();
     }
-    return aboutSheet(arguments, "Withdrawn. A sheet that is initialed already needs your instructor.",
-                      [&](const session::SheetPlace& place) -> base::Result<journal::Payload> {
-                          return journal::Payload(journal::Withdrawn{place.sheet, reason.value()});
-                      });
+    return aboutSheet(
+        arguments, "Withdrawn. A sheet that is initialed already needs your instructor.",
+        [&](const session::SheetPlace& place) -> base::Result<journal::Payload> {
+            return journal::Payload(journal::Withdrawn{place.sheet, reason.value()});
+        },
+        true);
 }
 
 base::Result<Answer> declineSheet(const Arguments& arguments)

@@ -65,13 +65,7 @@ journal::Draft draftOf(const sheet::CaseRow& row)
 {
     journal::Draft draft;
     draft.procedures = {row.procedure};
-    draft.head = {row.date,
-                  row.surgeon,
-                  row.site,
-                  row.room,
-                  minuteOf(row.start).value_or(journal::notSaid),
-                  minuteOf(row.end).value_or(journal::notSaid),
-                  row.canceled};
+    draft.head = headOfRow(row);
     for (const sheet::Skill skill : sheet::allSkills) {
         if (row.marks.of(skill) != sheet::Mark::Unmarked) {
             draft.marks.push_back({skill, row.marks.of(skill), {}});
@@ -86,6 +80,17 @@ std::string placeOf(const std::string& file, std::size_t line, const std::string
 }
 
 } // namespace
+
+journal::Head headOfRow(const sheet::CaseRow& row)
+{
+    return {row.date,
+            row.surgeon,
+            row.site,
+            row.room,
+            minuteOf(row.start).value_or(journal::notSaid),
+            minuteOf(row.end).value_or(journal::notSaid),
+            row.canceled};
+}
 
 void setMark(std::vector<journal::SkillMark>& marks, journal::SkillMark mark)
 {

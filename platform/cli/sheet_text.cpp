@@ -1,7 +1,7 @@
 #include "platform/cli/sheet_text.h"
 
 #include "core/base/text.h"
-#include "core/role/classifier.h"
+#include "core/record/sheet_role.h"
 #include "platform/cli/sheet_options.h"
 #include "platform/english/english.h"
 
@@ -9,11 +9,6 @@ namespace peelpack::cli {
 namespace {
 
 using record::SheetRecord;
-
-role::Outcome outcomeOf(const SheetRecord& sheet)
-{
-    return role::classify(sheet.content.marks.marks, sheet.content.head.canceled, {});
-}
 
 std::string_view idOf(record::Weight weight)
 {
@@ -49,6 +44,17 @@ std::string historyText(const SheetRecord& sheet)
     return text;
 }
 
+std::string marksText(const record::ReasonedMarks& marks)
+{
+    std::string text;
+    for (const sheet::Skill skill : sheet::allSkills) {
+        const std::string& why = marks.reason(skill);
+        text += "    " + std::string(sheet::label(skill)) + ": " + std::string(sheet::inWords(marks.marks.of(skill))) +
+                (why.empty() ? "" : " (" + why + ")") + "\n";
+    }
+    return text;
+}
+
 std::string_view idOf(record::Review::Answer answer)
 {
     switch (answer) {
@@ -67,7 +73,8 @@ std::string_view idOf(record::Review::Answer answer)
 std::string sheetLine(const SheetRecord& sheet, const std::string& shortName)
 {
     return "  " + shortName + "  " + sheet.content.head.date.iso() + "  " + english::standingInWords(sheet) + "  " +
-           std::string(role::label(outcomeOf(sheet))) + "  " + base::listed(sheet.content.procedures, "and") + "\n";
+           std::string(role::label(record::outcomeOf(sheet, {}))) + "  " +
+           base::listed(sheet.content.procedures, "and") + "\n";
 }
 
 std::string sheetText(const SheetRecord& sheet, const std::string& shortName)
@@ -75,14 +82,8 @@ std::string sheetText(const SheetRecord& sheet, const std::string& shortName)
     const record::Content& content = sheet.content;
     std::string text = "Sheet " + shortName + ": " + english::standingInWords(sheet) + "\n  " +
                        base::listed(content.procedures, "and") + "\n  " + english::headInWords(content.head) + "\n  " +
-                       std::string(role::label(outcomeOf(sheet))) + ". " +
-                       role::reason(content.marks.marks, content.head.canceled, {}) + "\n";
-    for (const sheet::Skill skill : sheet::allSkills) {
-        const std::string& why = content.marks.reason(skill);
-        text += "    " + std::string(sheet::label(skill)) + ": " +
-                std::string(sheet::inWords(content.marks.marks.of(skill))) + (why.empty() ? "" : " (" + why + ")") +
-                "\n";
-    }
+                       std::string(role::label(record::outcomeOf(sheet, {}))) + ". " + record::whyOf(sheet, {}) + "\n";
+    text += sheet.imported ? "  " + english::importInWords(*sheet.imported) + "\n" : marksText(content.marks);
     text += "  Counts under: " + english::choicesInWords(content) + "\n";
     for (const record::Signer& signer : sheet.signers) {
         text += "  Signed by " + signer.statement.name +
@@ -99,9 +100,9 @@ std::string sheetText(const SheetRecord& sheet, const std::string& shortName)
         text += "  Feedback of " + feedback.from + ": " + feedback.text + "\n";
     }
     if (sheet.original) {
-        text += "  As it was signed: " + base::listed(sheet.original->procedures, "and") + "; " +
-                english::headInWords(sheet.original->head) + "; marks " + marksInLetters(sheet.original->marks.marks) +
-                "\n";
+        text += std::string(sheet.imported ? "  As it was imported: " : "  As it was signed: ") +
+                base::listed(sheet.original->procedures, "and") + "; " + english::headInWords(sheet.original->head) +
+                (sheet.imported ? "" : "; marks " + marksInLetters(sheet.original->marks.marks)) + "\n";
     }
     if (sheet.unsignedVersion) {
         text += "  A later version that nobody has signed: " +
@@ -136,7 +137,7 @@ nlohmann::ordered_json sheetJson(const SheetRecord& sheet, const std::string& sh
                                 {"site", sheet.content.head.site},
                                 {"room", sheet.content.head.room},
                                 {"canceled", sheet.content.head.canceled},
-                                {"role", role::id(outcomeOf(sheet))},
+                                {"role", role::id(record::outcomeOf(sheet, {}))},
                                 {"marks", marksInLetters(sheet.content.marks.marks)}};
     json["categories"] = nlohmann::ordered_json::array();
     for (const record::Choice& choice : sheet.content.choices) {
@@ -151,6 +152,11 @@ nlohmann::ordered_json sheetJson(const SheetRecord& sheet, const std::string& sh
                                    {"marks", marksInLetters(signer.statement.marks.marks)},
                                    {"afterInitial", signer.afterInitial}});
     }
+    json["imported"] = sheet.imported ? nlohmann::ordered_json{{"source", sheet.imported->said.source},
+                                                               {"by", sheet.imported->by.name},
+                                                               {"preceptor", sheet.imported->said.preceptor},
+                                                               {"credential", sheet.imported->said.credential}}
+                                      : nlohmann::ordered_json();
     json["reviews"] = nlohmann::ordered_json::array();
     for (const record::Review& review : sheet.reviews) {
         json["reviews"].push_back({{"skill", sheet::column(review.asked.skill)},

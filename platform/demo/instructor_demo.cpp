@@ -6,6 +6,7 @@
 #include "platform/demo/need.h"
 #include "platform/session/acts.h"
 #include "platform/session/exchange.h"
+#include "platform/session/importing.h"
 #include "platform/session/intake.h"
 #include "sync/merge/record_content.h"
 
@@ -55,6 +56,7 @@ public:
         for (const Made& student : m_students) {
             lookThrough(*student.phone, shared);
         }
+        importPaper(*m_students.front().phone);
         for (std::size_t i = 0; i < m_students.size(); ++i) {
             Made& student = m_students[i];
             askForReview(student, looked);
@@ -197,6 +199,20 @@ private:
             }
         }
         need(desk.append(writings));
+    }
+
+    /// One sheet of a paper log from before the phones; nobody has initialed it.
+    void importPaper(const session::Session& phone)
+    {
+        session::PaperSheet paper;
+        paper.procedures = {"Open inguinal hernia repair with mesh"};
+        paper.head.date = base::Date::fromDays(m_stage.firstDay().days() - 3);
+        paper.head.site = sites.front();
+        paper.choices = {{0, "general", 0}};
+        paper.role = sheet::Role::First;
+        paper.preceptor = holders.front().name;
+        paper.credential = holders.front().credential;
+        need(session::importSheets(*m_demo.instructor, phone.person(), {paper}, "paper log of the spring, page 3"));
     }
 
     /// Every third student asks for a mark to be looked at again.

@@ -36,12 +36,29 @@ std::string headInWords(const record::Head& head)
 
 std::string standingInWords(const record::SheetRecord& sheet)
 {
+    if (sheet.imported) {
+        const std::string_view words = "imported, not attested";
+        return sheet.standing == record::SheetStanding::Imported
+                   ? std::string(words)
+                   : std::string(record::id(sheet.standing)) + " (" + std::string(words) + ")";
+    }
     std::string text(record::id(sheet.standing));
     const bool showsStrength = sheet.standing != record::SheetStanding::Open && sheet.strength != sheet::Strength::None;
     if (showsStrength) {
         text += " (" + std::string(sheet::id(sheet.strength)) + ")";
     }
     return text;
+}
+
+std::string importInWords(const record::ImportInEffect& import)
+{
+    const record::Imported& said = import.said;
+    std::string text = "Imported, not attested, from " + said.source + " by " + writerName(import.by);
+    if (!said.preceptor.empty()) {
+        text +=
+            "; preceptor as written there: " + said.preceptor + (said.credential.empty() ? "" : ", " + said.credential);
+    }
+    return text + ".";
 }
 
 std::string choicesInWords(const record::Content& content)

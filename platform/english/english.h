@@ -12,8 +12,10 @@ namespace peelpack::english {
 std::string timeInWords(const record::Time& time);
 /// "2026-03-12, surgeon ..., at ..., room ..., 07:30 to 09:10".
 std::string headInWords(const record::Head& head);
-/// "signed (card)", "initialed", ...
+/// "signed (card)", "initialed", "imported, not attested", ...
 std::string standingInWords(const record::SheetRecord& sheet);
+/// Where an imported sheet comes from, and who imported it.
+std::string importInWords(const record::ImportInEffect& import);
 /// Where a sheet's procedures count, as it stands: "general and plastics".
 std::string choicesInWords(const record::Content& content);
 /// The part that does not count says why: "aside, not counted"; empty for what counts.

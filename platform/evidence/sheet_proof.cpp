@@ -14,6 +14,7 @@ constexpr std::size_t mostSheets = 100'000;
 constexpr std::size_t mostCasesOfSheet = 8;
 constexpr std::size_t mostSignatures = 64;
 constexpr std::size_t longestPath = 64;
+constexpr std::size_t longestSource = 1600; // bytes: 400 characters of the journal
 
 Json sheetJson(const ProvenSheet& sheet)
 {
@@ -29,17 +30,25 @@ Json sheetJson(const ProvenSheet& sheet)
                               {"strength", one.strength},
                               {"entry", keys::hex(one.entry.view())}});
     }
-    return {{"sheet", keys::hex(sheet.sheet.view())},
-            {"date", sheet.date.iso()},
-            {"site", sheet.site},
-            {"cases", std::move(cases)},
-            {"signed", std::move(signatures)},
-            {"initialed", {{"name", sheet.initialedBy}, {"date", sheet.initialed.iso()}}}};
+    Json json{{"sheet", keys::hex(sheet.sheet.view())},
+              {"date", sheet.date.iso()},
+              {"site", sheet.site},
+              {"cases", std::move(cases)},
+              {"signed", std::move(signatures)},
+              {"initialed", {{"name", sheet.initialedBy}, {"date", sheet.initialed.iso()}}}};
+    if (sheet.imported) {
+        json["imported"] = {{"attested", false},
+                            {"source", sheet.imported->source},
+                            {"preceptor", sheet.imported->preceptor},
+                            {"credential", sheet.imported->credential}};
+    }
+    return json;
 }
 
 ProvenSheet readSheet(Members& parent)
 {
-    Members members(parent.object("sheet"), "A sheet", {"sheet", "date", "site", "cases", "signed", "initialed"});
+    Members members(parent.object("sheet"), "A sheet",
+                    {"sheet", "date", "site", "cases", "signed", "imported", "initialed"});
     ProvenSheet sheet;
     sheet.sheet = members.bytes<keys::Id>("sheet");
     sheet.date = members.date("date");
@@ -54,6 +63,16 @@ ProvenSheet readSheet(Members& parent)
         sheet.signatures.push_back(
             {one.text("name"), one.note("credential"), one.text("strength"), one.bytes<keys::Hash>("entry")});
         members.add(one);
+    }
+    if (members.has("imported")) {
+        Members imported(members.object("imported"), "imported", {"attested", "source", "preceptor", "credential"});
+        imported.exactly("attested", false);
+        sheet.imported = {imported.text("source", longestSource), imported.note("preceptor"),
+                          imported.note("credential")};
+        members.add(imported);
+        if (!sheet.signatures.empty()) {
+            members.refuse("imported");
+        }
     }
     Members initialed(members.object("initialed"), "initialed", {"name", "date"});
     sheet.initialedBy = initialed.text("name");

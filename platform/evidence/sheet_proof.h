@@ -4,6 +4,7 @@
 #include "sync/keys/random.h"
 
 #include <array>
+#include <optional>
 #include <span>
 #include <string>
 #include <string_view>
@@ -37,6 +38,14 @@ struct ProvenSignature {
     bool operator==(const ProvenSignature&) const = default;
 };
 
+/// Where a sheet comes from that nobody attested: an earlier paper log.
+struct ProvenImport {
+    std::string source;
+    std::string preceptor;  ///< as written there; may be empty
+    std::string credential; ///< may be empty
+    bool operator==(const ProvenImport&) const = default;
+};
+
 /// What a leaf says. No surgeon, room, time of day, mark or feedback: nothing that a completion does not need.
 struct ProvenSheet {
     keys::Id sheet;
@@ -44,6 +53,7 @@ struct ProvenSheet {
     std::string site;              ///< may be empty
     std::vector<ProvenCase> cases; ///< at least one
     std::vector<ProvenSignature> signatures;
+    std::optional<ProvenImport> imported; ///< then there are no signatures
     std::string initialedBy;
     base::Date initialed;
     bool operator==(const ProvenSheet&) const = default;

@@ -13,9 +13,12 @@ namespace {
 
 using tally::Level;
 
-/// The preceptors who signed, and how.
+/// The preceptors who signed, and how; of an imported sheet that nobody did.
 QString signersOf(const record::SheetRecord& sheet)
 {
+    if (sheet.imported) {
+        return QStringLiteral("imported, not attested");
+    }
     QStringList names;
     for (const record::Signer* signer : sheet.contributors()) {
         names.push_back(

@@ -1,6 +1,7 @@
 #include "platform/print/papers.h"
 
 #include "core/base/text.h"
+#include "core/record/sheet_role.h"
 #include "platform/english/english.h"
 #include "platform/print/text.h"
 
@@ -59,6 +60,20 @@ void addSigners(Document& document, const record::SheetRecord& sheet)
     }
 }
 
+/// In the place of marks and signatures, of which there are none.
+void addImport(Document& document, const record::SheetRecord& sheet)
+{
+    document.add(Style::Heading, QStringLiteral("Imported, not attested"));
+    document.add(Style::Body, text(english::importInWords(*sheet.imported)));
+    document.add(Style::Body,
+                 QStringLiteral("No preceptor has signed this sheet and it has no marks. It counts once an "
+                                "instructor has initialed it."));
+    if (sheet.original) {
+        document.add(Style::Body, text("As it was imported: " + base::listed(sheet.original->procedures, "and") + "; " +
+                                       english::headInWords(sheet.original->head) + "."));
+    }
+}
+
 void addHistory(Document& document, const record::SheetRecord& sheet)
 {
     Table table{{{QStringLiteral("When (as claimed)"), 4, false},
@@ -92,11 +107,14 @@ Document caseSheet(const CountedClass& counted, std::size_t student, const recor
     document.add(Style::Body, text("It stands: " + english::standingInWords(sheet) +
                                    ". Counts under: " + english::choicesInWords(content) + "."));
     const role::RoleRules rules{counted.set.notApplicable};
-    const role::Outcome outcome = role::classify(content.marks.marks, content.head.canceled, rules);
-    document.add(Style::Body, text("Role: " + std::string(role::label(outcome)) + ". " +
-                                   role::reason(content.marks.marks, content.head.canceled, rules)));
-    addMarks(document, sheet);
-    addSigners(document, sheet);
+    document.add(Style::Body, text("Role: " + std::string(role::label(record::outcomeOf(sheet, rules))) + ". " +
+                                   record::whyOf(sheet, rules)));
+    if (sheet.imported) {
+        addImport(document, sheet);
+    } else {
+        addMarks(document, sheet);
+        addSigners(document, sheet);
+    }
     addHistory(document, sheet);
     if (!sheet.history.empty()) {
         const std::string hash = sheet.history.back().entry.hex();

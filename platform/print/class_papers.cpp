@@ -2,6 +2,7 @@
 
 #include "core/base/text.h"
 #include "core/questions/shared_operations.h"
+#include "core/record/sheet_role.h"
 #include "platform/english/english.h"
 #include "platform/print/completions.h"
 #include "platform/print/text.h"
@@ -69,6 +70,9 @@ Table usageTable(const QString& what, const std::map<std::string, Usage>& usages
 struct Changes {
     std::size_t signedSheets = 0;
     std::size_t initialed = 0;
+    std::size_t imported = 0;          ///< from a paper log, not attested
+    std::size_t importedInitialed = 0; ///< of these
+    std::size_t importedChanged = 0;
     std::size_t amended = 0;
     std::size_t refiled = 0;
     std::size_t voided = 0;
@@ -87,8 +91,8 @@ std::size_t sharedFirstScrubs(const CountedClass& counted)
         for (const record::SheetRecord& sheet : student.record.sheets) {
             const bool gone =
                 sheet.standing == record::SheetStanding::Void || sheet.standing == record::SheetStanding::Withdrawn;
-            if (sheet.isSigned() && !gone &&
-                role::classify(sheet.content.marks.marks, sheet.content.head.canceled, rules) == role::Outcome::First) {
+            if ((sheet.isSigned() || sheet.imported) && !gone &&
+                record::outcomeOf(sheet, rules) == role::Outcome::First) {
                 places.push_back(questions::placeOf(student.record.student, sheet));
             }
         }
@@ -117,11 +121,13 @@ Changes changesIn(const CountedClass& counted)
             changes.initialed += sheet.standing == record::SheetStanding::Initialed ? 1U : 0U;
             changes.voided += sheet.standing == record::SheetStanding::Void ? 1U : 0U;
             changes.withdrawn += sheet.standing == record::SheetStanding::Withdrawn ? 1U : 0U;
+            changes.imported += sheet.imported ? 1U : 0U;
+            changes.importedInitialed += sheet.imported && sheet.standing == record::SheetStanding::Initialed ? 1U : 0U;
             if (sheet.original) {
                 const bool refiledOnly = sheet.original->marks == sheet.content.marks &&
                                          sheet.original->head == sheet.content.head &&
                                          sheet.original->procedures == sheet.content.procedures;
-                ++(refiledOnly ? changes.refiled : changes.amended);
+                ++(refiledOnly ? changes.refiled : sheet.imported ? changes.importedChanged : changes.amended);
             }
             const bool accepted =
                 std::any_of(sheet.reviews.begin(), sheet.reviews.end(), [](const record::Review& review) {
@@ -149,6 +155,9 @@ void addChanges(Document& document, const CountedClass& counted, const ProgramFa
     };
     row("Sheets signed by a preceptor", changes.signedSheets);
     row("Sheets initialed", changes.initialed);
+    row("Sheets imported from a paper log, not attested", changes.imported);
+    row("Imported sheets that an instructor initialed", changes.importedInitialed);
+    row("Imported sheets with head or procedures changed by an instructor", changes.importedChanged);
     row("Sheets with marks, head or procedures changed by an instructor after signing", changes.amended);
     row("Sheets filed under another specialty by an instructor", changes.refiled);
     row("Sheets with an accepted mark review", changes.reviewsAccepted);

@@ -2,6 +2,7 @@
 
 #include "core/base/text.h"
 #include "core/questions/sheet_questions.h"
+#include "core/record/sheet_role.h"
 #include "core/role/classifier.h"
 #include "platform/session/counting_rules.h"
 #include "sync/merge/actions.h"
@@ -67,10 +68,9 @@ record::Content asAsked(record::Content content, const record::ReviewAsked& aske
 }
 
 /// A first scrub beside another student's on one operation.
-bool isSecondFirstScrub(const Session& session, const SheetPlace& place, const record::Content& content,
-                        const SharedSheets& shared)
+bool isSecondFirstScrub(const SheetPlace& place, role::Outcome outcome, const SharedSheets& shared)
 {
-    return outcomeOf(session, content) == role::Outcome::First &&
+    return outcome == role::Outcome::First &&
            shared.hasFirstScrubBeside({idOf(place.student), idOf(place.sheet)});
 }
 
@@ -93,9 +93,12 @@ base::Result<journal::Act> actOn(const Session& session, const SheetPlace& place
             if (made->inForce) {
                 act.standsOn = hashOf(event.entry); // in the order of the walk: the last one stays
             }
-        } else {
+        } else if (!std::holds_alternative<record::Imported>(event.what)) {
             act.about = hashOf(event.entry);
         }
+    }
+    if (act.about.isZero() && place.record.imported) {
+        act.about = hashOf(place.record.imported->entry);
     }
     if (act.about.isZero()) {
         return base::Error{base::ErrorCode::NotFound, "There is no such sheet here."};
@@ -113,7 +116,7 @@ base::Result<Writing> initialing(const Session& session, const SheetPlace& place
         return bad("You signed this sheet yourself. Nobody initials alone what they signed: another instructor "
                    "initials it.");
     }
-    if (base::trimmed(reason).empty() && isSecondFirstScrub(session, place, place.record.content, shared)) {
+    if (base::trimmed(reason).empty() && isSecondFirstScrub(place, record::outcomeOf(place.record, roleRulesInForce(session)), shared)) {
         return bad(twoFirstScrubs);
     }
     return writing(place, checkedAct(session, place, std::move(reason), false), journal::Initial{{}, confirmed});
@@ -141,6 +144,9 @@ base::Result<Writing> amending(const Session& session, const SheetPlace& place, 
     if (change.marks.empty() && !change.head && change.procedures.empty()) {
         return bad("Nothing is changed.");
     }
+    if (place.record.imported && !change.marks.empty()) {
+        return bad("The sheet was imported from a paper log and has no marks to change; void it if its role is wrong.");
+    }
     return writing(place, checkedAct(session, place, std::move(reason), true),
                    journal::Amend{{}, change.marks, change.head, change.procedures});
 }
@@ -156,10 +162,10 @@ base::Result<Writing> acceptingReview(const Session& session, const SheetPlace& 
     if (pending == reviews.rend()) {
         return bad("Nobody has asked for a review of that mark, or it was answered already.");
     }
-    const record::Content after = asAsked(place.record.content, pending->asked);
+    const role::Outcome after = outcomeOf(session, asAsked(place.record.content, pending->asked));
     const bool raises = // first scrub is the first of the outcomes
-        outcomeOf(session, after) < outcomeOf(session, place.record.content);
-    if (base::trimmed(reason).empty() && isSecondFirstScrub(session, place, after, shared)) {
+        after < outcomeOf(session, place.record.content);
+    if (base::trimmed(reason).empty() && isSecondFirstScrub(place, after, shared)) {
         return bad(twoFirstScrubs);
     }
     return writing(

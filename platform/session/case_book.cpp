@@ -98,6 +98,7 @@ base::Result<CaseBook> caseBook(const record::RowRules& rules, const catalogue::
 {
     std::vector<std::string> notLogged;
     sheet::SheetReader reader(catalogue, files::normalized);
+    reader.holdImports();
     reader.feed(sheet::headerLine());
     eachCaseRow(rules, students, [&](const sheet::CaseRow& row) {
         if (row.categories.empty()) {

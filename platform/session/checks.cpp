@@ -69,10 +69,18 @@ bool countsOftenNotNeeded(const std::vector<std::string>& procedures, const cata
     });
 }
 
-std::vector<questions::SheetQuestion> sheetQuestions(const record::SheetRecord& sheet, bool repudiated,
+std::vector<questions::SheetQuestion> sheetQuestions(const record::StudentRecord& student,
+                                                     const record::SheetRecord& sheet, bool repudiated,
                                                      const catalogue::Catalogue& catalogue)
 {
-    return questions::sheetQuestions(sheet, repudiated, countsOftenNotNeeded(sheet.content.procedures, catalogue));
+    std::vector<std::string> same;
+    if (const std::vector<base::Id> ids = questions::sameCases(student, sheet); !ids.empty()) {
+        const record::ShortNames names = record::shortNames(student);
+        std::transform(ids.begin(), ids.end(), std::back_inserter(same),
+                       [&](const base::Id& id) { return names.sheets.at(id); });
+    }
+    return questions::sheetQuestions(sheet, repudiated, countsOftenNotNeeded(sheet.content.procedures, catalogue),
+                                     same);
 }
 
 std::vector<TimeQuestion> timeQuestions(const Session& session, const keys::Id& student)

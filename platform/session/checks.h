@@ -21,8 +21,9 @@ std::string nameOf(const Session& session, const record::StudentRecord& student)
 /// As the catalogue says of every procedure.
 bool countsOftenNotNeeded(const std::vector<std::string>& procedures, const catalogue::Catalogue& catalogue);
 
-/// Why an instructor should look at a sheet before initialing it.
-std::vector<questions::SheetQuestion> sheetQuestions(const record::SheetRecord& sheet, bool repudiated,
+/// Why an instructor should look at a sheet of this student before initialing it.
+std::vector<questions::SheetQuestion> sheetQuestions(const record::StudentRecord& student,
+                                                     const record::SheetRecord& sheet, bool repudiated,
                                                      const catalogue::Catalogue& catalogue);
 
 /// What clocks and receipts say that does not fit together about one entry.

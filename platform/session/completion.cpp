@@ -64,6 +64,10 @@ evidence::ProvenSheet provenSheet(const record::SheetRecord& sheet)
         signature.entry = *keys::Hash::from(signer->entry.bytes);
         proven.signatures.push_back(std::move(signature));
     }
+    if (sheet.imported) {
+        const record::Imported& said = sheet.imported->said;
+        proven.imported = {said.source, said.preceptor, said.credential};
+    }
     if (sheet.initial) {
         proven.initialedBy = sheet.initial->by.name;
         proven.initialed = sheet.initial->claimed.day();

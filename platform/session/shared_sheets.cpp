@@ -1,6 +1,7 @@
 #include "platform/session/shared_sheets.h"
 
 #include "core/questions/shared_operations.h"
+#include "core/record/sheet_role.h"
 #include "platform/session/checks.h"
 #include "platform/session/counting_rules.h"
 
@@ -34,7 +35,7 @@ SharedSheets::SharedSheets(std::span<const record::StudentRecord* const> student
             const Key key{one->student, one->sheet};
             const record::SheetRecord& sheet = *sheets.at(key);
             m_firstScrub[key] =
-                sheet.isSigned() && role::classify(sheet.content.marks.marks, false, rules) == role::Outcome::First;
+                (sheet.isSigned() || sheet.imported) && record::outcomeOf(sheet, rules) == role::Outcome::First;
             for (const questions::OperationPlace* other : shared) {
                 if (one->student != other->student) {
                     m_with[key].push_back({other->student, other->sheet});

@@ -97,6 +97,9 @@ base::Result<keys::Id> operationOf(const record::StudentRecord& student, const k
             if (record.standing == record::SheetStanding::Withdrawn || record.standing == record::SheetStanding::Void) {
                 return bad("The sheet was withdrawn; there is nothing to sign.");
             }
+            if (record.imported) {
+                return bad("The sheet was imported from a paper log; nobody signs it here.");
+            }
             return idOf(record.operation);
         }
     }

@@ -86,6 +86,10 @@
         <source>Leave it as it is</source>
         <translation>Dejarla como está</translation>
     </message>
+    <message>
+        <source>What was imported stays on the record beside it.</source>
+        <translation>Lo que se importó queda al lado en el registro.</translation>
+    </message>
 </context>
 <context>
     <name>AnswerPage</name>
@@ -4145,6 +4149,10 @@
             <numerusform>%n hojas con iniciales</numerusform>
         </translation>
     </message>
+    <message>
+        <source>From %1</source>
+        <translation>De: %1</translation>
+    </message>
 </context>
 <context>
     <name>peelpack::instructor::CheckedSheet</name>
@@ -4291,6 +4299,10 @@
     <message>
         <source>This looks like %1. No patient identifiers belong here, and what is written stays.</source>
         <translation>Esto parece %1. Aquí no van datos de pacientes, y lo escrito queda.</translation>
+    </message>
+    <message>
+        <source>As it was imported: %1; %2; %3.</source>
+        <translation>Como se importó: %1; %2; %3.</translation>
     </message>
 </context>
 <context>
@@ -5231,6 +5243,10 @@
     <message>
         <source>Say why you withdraw the sheet; it stays visible with your reason.</source>
         <translation>Di por qué retiras la hoja; sigue visible con tu motivo.</translation>
+    </message>
+    <message>
+        <source>As it was imported: %1.</source>
+        <translation>Como se importó: %1.</translation>
     </message>
 </context>
 <context>

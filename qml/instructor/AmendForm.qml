@@ -16,12 +16,13 @@ CardFrame {
         font.weight: Font.DemiBold
     }
     Words {
-        text: qsTr("What the preceptor signed stays on the record beside it.")
+        text: form.amending.hasMarks ? qsTr("What the preceptor signed stays on the record beside it.")
+                                     : qsTr("What was imported stays on the record beside it.")
         font.pixelSize: Look.secondarySize
         color: Look.colors.quietInk
     }
     Repeater {
-        model: form.amending.skills
+        model: form.amending.hasMarks ? form.amending.skills : []
         Pile {
             id: line
             required property int index

@@ -113,6 +113,7 @@ PageFrame {
             text: modelData
         }
     }
+    NoteBox { text: page.sheet.imported }
     NoteBox {
         text: page.doing === "initial" ? "" : page.sheet.needsReason
     }

@@ -31,6 +31,7 @@ void Amending::begin()
     }
     m_before = place->record.content;
     m_marks = m_before.marks.marks;
+    m_hasMarks = !place->record.imported;
     QStringList procedures;
     for (const std::string& procedure : m_before.procedures) {
         procedures.append(words::fromUtf8(procedure));

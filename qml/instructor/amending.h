@@ -11,6 +11,7 @@ class Amending : public QObject {
     QML_ELEMENT
     QML_UNCREATABLE("made by the staff's desk")
     Q_PROPERTY(bool open READ isOpen NOTIFY changed)
+    Q_PROPERTY(bool hasMarks MEMBER m_hasMarks NOTIFY changed)
     Q_PROPERTY(QList<int> marks READ marks NOTIFY changed)
     Q_PROPERTY(QStringList skills READ skills NOTIFY changed)
     Q_PROPERTY(QString procedures READ procedures WRITE setProcedures NOTIFY changed)
@@ -73,6 +74,7 @@ private:
     CheckedSheet& m_sheet;
     bool m_open = false;
     record::Content m_before;
+    bool m_hasMarks = true; ///< false: imported from a paper log
     sheet::Marks m_marks;
     QString m_procedures;
     QString m_date;

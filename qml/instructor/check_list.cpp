@@ -98,7 +98,7 @@ WaitingRow CheckList::rowOf(const Student& student, const record::SheetRecord& s
                             const std::vector<questions::SheetQuestion>& asked) const
 {
     const SheetKey key{student.person.id, sheet.id};
-    const role::Outcome outcome = outcomeOf(m_desk, sheet.content);
+    const role::Outcome outcome = outcomeOf(m_desk, sheet);
     WaitingRow row;
     row.key = key.text();
     row.student = words::fromUtf8(student.person.name);
@@ -110,7 +110,10 @@ WaitingRow CheckList::rowOf(const Student& student, const record::SheetRecord& s
     if (const auto filed = filedUnder(m_desk.catalogue(), sheet.content, 0)) {
         row.specialty = words::of(*filed);
     }
-    row.seal = student::sealOf(sheet.standing);
+    row.seal = student::sealOf(sheet);
+    if (sheet.imported && asked.empty()) {
+        row.remark = tr("From %1").arg(words::fromUtf8(sheet.imported->said.source));
+    }
     if (!asked.empty()) {
         row.remark = inWords(asked.front());
         row.grave = isGrave(asked.front().kind);

@@ -78,6 +78,14 @@ QString inWords(const questions::SheetQuestion& question)
         return say(QT_TRANSLATE_NOOP("CheckWords",
                                      "Two instructors acted on it apart; one action is in force, the other stands "
                                      "beside it."));
+    case Kind::SameCase: {
+        QStringList sheets;
+        for (const std::string& sheet : question.sheets) {
+            sheets.append(words::fromUtf8(sheet));
+        }
+        return say(QT_TRANSLATE_NOOP("CheckWords", "It may be entered twice. Same date and procedure: %1."))
+            .arg(words::listed(sheets));
+    }
     case Kind::NotApplicableSkill:
         return say(QT_TRANSLATE_NOOP("CheckWords", "\"%1\" is N/A: was it not called for on this case?")).arg(skill);
     case Kind::NotApplicableCounts:
@@ -91,7 +99,8 @@ bool isGrave(questions::SheetQuestionKind kind)
 {
     using Kind = questions::SheetQuestionKind;
     return kind == Kind::NotTheirs || kind == Kind::SignersDiffer || kind == Kind::ChangedAfterSigned ||
-           kind == Kind::AfterInitial || kind == Kind::OnlyByAttester || kind == Kind::ActedApart;
+           kind == Kind::AfterInitial || kind == Kind::OnlyByAttester || kind == Kind::ActedApart ||
+           kind == Kind::SameCase;
 }
 
 QString inWords(merge::TimeQuestion::Sort sort)
@@ -174,18 +183,22 @@ QString standingInWords(const record::SheetRecord& sheet)
         return say(QT_TRANSLATE_NOOP("CheckWords", "Marked by %1 · %2"))
             .arg(words::listed(names), words::of(sheet.strength));
     }
+    const QString beside = sheet.imported && sheet.standing != record::SheetStanding::Imported
+                               ? QStringLiteral(" · ") + words::of(record::SheetStanding::Imported)
+                               : QString();
     if (sheet.initial) {
-        return say(QT_TRANSLATE_NOOP("CheckWords", "Initialed by %1")).arg(words::fromUtf8(sheet.initial->by.name));
+        return say(QT_TRANSLATE_NOOP("CheckWords", "Initialed by %1")).arg(words::fromUtf8(sheet.initial->by.name)) +
+               beside;
     }
     switch (sheet.standing) {
     case record::SheetStanding::Amended:
-        return say(QT_TRANSLATE_NOOP("CheckWords", "Changed by an instructor, not initialed since"));
+        return say(QT_TRANSLATE_NOOP("CheckWords", "Changed by an instructor, not initialed since")) + beside;
     case record::SheetStanding::Returned:
-        return say(QT_TRANSLATE_NOOP("CheckWords", "Returned to the student"));
+        return say(QT_TRANSLATE_NOOP("CheckWords", "Returned to the student")) + beside;
     case record::SheetStanding::Withdrawn:
-        return say(QT_TRANSLATE_NOOP("CheckWords", "Taken back by the student"));
+        return say(QT_TRANSLATE_NOOP("CheckWords", "Taken back by the student")) + beside;
     default:
-        return words::capitalized(words::of(sheet.standing));
+        return words::capitalized(words::of(sheet.standing)) + beside;
     }
 }
 

@@ -69,7 +69,8 @@ void CheckedSheet::readWords(const Student& student, const record::SheetRecord& 
         m_questions.append(tr("The student's reason: %1").arg(words::fromUtf8(sheet.withdrawal->reason)));
     }
     m_differences = differencesOf(m_desk.catalogue(), sheet, m_desk.today());
-    m_why = words::roleReason(sheet.content.marks.marks, sheet.content.head.canceled, m_desk.roleRules());
+    m_why = words::roleReason(sheet, m_desk.roleRules());
+    m_imported = words::importOf(sheet);
     m_signers.clear();
     for (const record::Signer& signer : sheet.signers) {
         const record::Attested& by = signer.statement;
@@ -89,7 +90,12 @@ void CheckedSheet::readWords(const Student& student, const record::SheetRecord& 
     m_feedback = words::feedback(sheet);
     m_history = words::history(sheet, m_desk.today());
     m_original.clear();
-    if (sheet.original) {
+    if (sheet.original && sheet.imported) {
+        m_original =
+            tr("As it was imported: %1; %2; %3.")
+                .arg(words::listed(sheet.original->procedures), headInWords(sheet.original->head, m_desk.today()),
+                     filedInWords(m_desk.catalogue(), *sheet.original, 0));
+    } else if (sheet.original) {
         m_original =
             tr("As it was signed and logged: %1; %2; %3; %4.")
                 .arg(words::listed(sheet.original->procedures), headInWords(sheet.original->head, m_desk.today()),
@@ -102,6 +108,9 @@ void CheckedSheet::readMarks(const record::SheetRecord& sheet)
 {
     std::vector<CheckedMarkRow> rows;
     for (const sheet::Skill skill : sheet::allSkills) {
+        if (sheet.imported) {
+            break; // it has none
+        }
         const sheet::Mark mark = sheet.content.marks.marks.of(skill);
         CheckedMarkRow row{static_cast<int>(skill),
                            words::of(skill),
@@ -203,7 +212,7 @@ void CheckedSheet::readReviews(const record::SheetRecord& sheet)
 void CheckedSheet::readOthers(const SheetKey& key, const record::SheetRecord& sheet)
 {
     std::vector<OtherSheetRow> rows;
-    const bool first = outcomeOf(m_desk, sheet.content) == role::Outcome::First;
+    const bool first = outcomeOf(m_desk, sheet) == role::Outcome::First;
     for (const SheetKey& other : m_checks.sharedWith(key)) {
         const Student* student = m_desk.student(other.student);
         const record::SheetRecord* found = m_desk.sheet(other);
@@ -216,7 +225,7 @@ void CheckedSheet::readOthers(const SheetKey& key, const record::SheetRecord& sh
                 yes.append(words::of(skill));
             }
         }
-        const role::Outcome outcome = outcomeOf(m_desk, found->content);
+        const role::Outcome outcome = outcomeOf(m_desk, *found);
         rows.push_back({other.text(), words::fromUtf8(student->person.name), words::of(outcome),
                         standingInWords(*found),
                         words::listed(found->content.procedures) + QStringLiteral(" · ") +
@@ -252,7 +261,7 @@ void CheckedSheet::readRights(const SheetKey& key, const record::SheetRecord& sh
     const bool pending = m_pending.concerns(key);
     m_canAct = m_bar.isEmpty() && sheet.standing != record::SheetStanding::Void && !pending;
     m_canInitial =
-        m_canAct && sheet.standing != record::SheetStanding::Withdrawn && sheet.isSigned() &&
+        m_canAct && sheet.standing != record::SheetStanding::Withdrawn && (sheet.isSigned() || sheet.imported) &&
         !(sheet.standing == record::SheetStanding::Initialed && !Checks::waits(*m_desk.student(key.student), sheet));
     if (pending) {
         m_bar = tr("Decided a moment ago: undo it to change your mind.");
@@ -263,7 +272,7 @@ void CheckedSheet::readRights(const SheetKey& key, const record::SheetRecord& sh
         m_bar = tr("You signed this sheet yourself. Nobody initials alone what they signed: another instructor "
                    "initials it.");
     }
-    m_asksToConfirm = m_checks.acceptance(sheet) != session::Acceptance::AsItIs;
+    m_asksToConfirm = !sheet.imported && m_checks.acceptance(sheet) != session::Acceptance::AsItIs;
     m_needsReason.clear();
     if (m_checks.isSecondFirstScrub(key, sheet)) {
         m_needsReason = tr("Another student has a first scrub on this operation. Say why both count.");

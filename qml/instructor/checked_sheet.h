@@ -20,6 +20,7 @@ class CheckedSheet : public QObject {
     Q_PROPERTY(QStringList signers READ signers NOTIFY changed)
     Q_PROPERTY(QStringList feedback READ feedback NOTIFY changed)
     Q_PROPERTY(QStringList history READ history NOTIFY changed)
+    Q_PROPERTY(QString imported READ imported NOTIFY changed)
     Q_PROPERTY(QString original READ original NOTIFY changed)
     Q_PROPERTY(peelpack::instructor::CheckedMarkRows* marks READ marks CONSTANT)
     Q_PROPERTY(peelpack::instructor::BesideRows* beside READ beside CONSTANT)
@@ -48,6 +49,8 @@ public:
     [[nodiscard]] const QStringList& feedback() const { return m_feedback; }
     [[nodiscard]] const QStringList& history() const { return m_history; }
     /// What instructors changed, as it was; empty: nothing.
+    /// Where it comes from, when it was imported: then it has no marks.
+    [[nodiscard]] const QString& imported() const { return m_imported; }
     [[nodiscard]] const QString& original() const { return m_original; }
     [[nodiscard]] CheckedMarkRows* marks() { return &m_marks; }
     [[nodiscard]] BesideRows* beside() { return &m_beside; }
@@ -105,6 +108,7 @@ private:
     QStringList m_signers;
     QStringList m_feedback;
     QStringList m_history;
+    QString m_imported;
     QString m_original;
     CheckedMarkRows m_marks;
     BesideRows m_beside;

@@ -1,5 +1,6 @@
 #include "qml/instructor/checks.h"
 
+#include "core/record/sheet_role.h"
 #include "platform/session/checks.h"
 #include "platform/session/sheets.h"
 
@@ -38,6 +39,11 @@ role::Outcome outcomeOf(const StaffDesk& desk, const record::Content& content)
     return role::classify(content.marks.marks, content.head.canceled, desk.roleRules());
 }
 
+role::Outcome outcomeOf(const StaffDesk& desk, const record::SheetRecord& sheet)
+{
+    return record::outcomeOf(sheet, desk.roleRules());
+}
+
 bool Checks::waits(const Student& student, const record::SheetRecord& sheet)
 {
     return questions::waits(sheet, questions::isRepudiated(sheet, student.notTheirs));
@@ -46,7 +52,8 @@ bool Checks::waits(const Student& student, const record::SheetRecord& sheet)
 std::vector<questions::SheetQuestion> Checks::questionsOf(const Student& student,
                                                           const record::SheetRecord& sheet) const
 {
-    return session::sheetQuestions(sheet, questions::isRepudiated(sheet, student.notTheirs), m_desk.catalogue());
+    return session::sheetQuestions(student.record, sheet, questions::isRepudiated(sheet, student.notTheirs),
+                                   m_desk.catalogue());
 }
 
 bool Checks::isOwn(const record::SheetRecord& sheet) const
@@ -115,7 +122,7 @@ std::vector<SheetKey> Checks::sharedWith(const SheetKey& key)
 bool Checks::isSecondFirstScrub(const SheetKey& key, const record::SheetRecord& sheet)
 {
     readShared();
-    return m_shared && outcomeOf(m_desk, sheet.content) == role::Outcome::First &&
+    return m_shared && outcomeOf(m_desk, sheet) == role::Outcome::First &&
            m_shared->hasFirstScrubBeside({session::idOf(key.student), key.sheet});
 }
 
@@ -138,9 +145,11 @@ bool Checks::differs(const record::SheetRecord& sheet) const
 bool Checks::isPlain(const Student& student, const record::SheetRecord& sheet)
 {
     const SheetKey key{student.person.id, sheet.id};
-    return sheet.standing == record::SheetStanding::Signed && !sheet.returned && !isOwn(sheet) &&
-           acceptance(sheet) == session::Acceptance::AsItIs && sharedWith(key).empty() && !differs(sheet) &&
-           role::roleOf(outcomeOf(m_desk, sheet.content)) && questionsOf(student, sheet).empty();
+    const bool signedWell = sheet.standing == record::SheetStanding::Signed && !isOwn(sheet) &&
+                            acceptance(sheet) == session::Acceptance::AsItIs;
+    return (signedWell || sheet.standing == record::SheetStanding::Imported) && !sheet.returned &&
+           sharedWith(key).empty() && !differs(sheet) && role::roleOf(outcomeOf(m_desk, sheet)) &&
+           questionsOf(student, sheet).empty();
 }
 
 } // namespace peelpack::instructor

@@ -47,5 +47,7 @@ catalogue::CategoryList categoriesFor(const catalogue::Catalogue& catalogue, con
 std::optional<catalogue::Category> filedUnder(const catalogue::Catalogue& catalogue, const record::Content& content,
                                               std::size_t procedure);
 role::Outcome outcomeOf(const StaffDesk& desk, const record::Content& content);
+/// The same of a sheet, which may be from a paper log.
+role::Outcome outcomeOf(const StaffDesk& desk, const record::SheetRecord& sheet);
 
 } // namespace peelpack::instructor

@@ -18,8 +18,8 @@ AbstractButton {
     property bool tappable: true
     property real sealClosing: 1
 
-    readonly property color sealColor: seal === PackSeal.Open || seal === PackSeal.Withdrawn ? Look.colors.unprocessed
-                                     : (seal === PackSeal.Initialed ? Look.colors.olive
+    readonly property color sealColor: seal === PackSeal.Open || seal === PackSeal.Withdrawn || seal === PackSeal.Imported ? Look.colors.unprocessed
+                                     : (seal === PackSeal.Initialed || seal === PackSeal.ImportedInitialed ? Look.colors.olive
                                      : (seal === PackSeal.Returned || seal === PackSeal.Void ? Look.colors.caution
                                                                                              : Look.colors.amber))
 

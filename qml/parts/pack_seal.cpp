@@ -5,6 +5,42 @@
 
 namespace peelpack::parts {
 
+namespace {
+
+/// A written page with its upper right corner turned; with a tick instead of the lines when somebody looked at it.
+void page(QPainter* painter, const QRectF& place, bool ticked)
+{
+    const qreal corner = place.width() * 0.34;
+    QPainterPath edge(place.topLeft());
+    edge.lineTo(place.right() - corner, place.top());
+    edge.lineTo(place.right(), place.top() + corner);
+    edge.lineTo(place.bottomRight());
+    edge.lineTo(place.bottomLeft());
+    edge.closeSubpath();
+    edge.moveTo(place.right() - corner, place.top());
+    edge.lineTo(place.right() - corner, place.top() + corner);
+    edge.lineTo(place.right(), place.top() + corner);
+    const auto at = [&](qreal x, qreal y) {
+        return QPointF(place.left() + place.width() * x, place.top() + place.height() * y);
+    };
+    if (ticked) {
+        edge.moveTo(at(0.24, 0.64));
+        edge.lineTo(at(0.44, 0.82));
+        edge.lineTo(at(0.78, 0.48));
+    } else {
+        for (const qreal y : {0.54, 0.76}) {
+            edge.moveTo(at(0.24, y));
+            edge.lineTo(at(0.76, y));
+        }
+    }
+    QPen pen = painter->pen();
+    pen.setWidthF(2);
+    painter->setPen(pen);
+    painter->drawPath(edge);
+}
+
+} // namespace
+
 PackSeal::PackSeal(QQuickItem* parent) : QQuickPaintedItem(parent)
 {
     setAntialiasing(true);
@@ -52,7 +88,10 @@ void PackSeal::paint(QPainter* painter)
     }
     painter->setPen(pen);
     painter->setBrush(Qt::NoBrush);
-    if (m_state == Initialed) {
+    const bool fromPaper = m_state == Imported || m_state == ImportedInitialed;
+    if (fromPaper) {
+        page(painter, QRectF(left, center - wide * 0.42, right - left, wide * 0.84), m_state == ImportedInitialed);
+    } else if (m_state == Initialed) {
         chevron(center - wide * 0.16);
         chevron(center + wide * 0.16);
     } else if (m_state != Returned && m_state != Void) {
@@ -61,7 +100,7 @@ void PackSeal::paint(QPainter* painter)
     const QRectF strip(left, high * 0.42 + wide * 0.52, right - left, 5);
     painter->setPen(Qt::NoPen);
     painter->setBrush(m_color);
-    if (m_state != Void) {
+    if (m_state != Void && !fromPaper) {
         painter->drawRoundedRect(strip.adjusted(wide * 0.08, 0, -wide * 0.08, 0), 2.5, 2.5);
     }
     if (m_state == Amended) {

@@ -18,13 +18,15 @@ class PackSeal : public QQuickPaintedItem {
 
 public:
     enum State {
-        Open,      ///< a dashed open chevron
-        Signed,    ///< one chevron
-        Initialed, ///< two
-        Returned,  ///< a torn edge
-        Amended,   ///< one chevron with a second strip
-        Withdrawn, ///< the open chevron crossed out
-        Void,      ///< a crossed band
+        Open,              ///< a dashed open chevron
+        Signed,            ///< one chevron
+        Initialed,         ///< two
+        Returned,          ///< a torn edge
+        Amended,           ///< one chevron with a second strip
+        Withdrawn,         ///< the open chevron crossed out
+        Void,              ///< a crossed band
+        Imported,          ///< a page with a turned corner
+        ImportedInitialed, ///< the page with a tick
     };
     Q_ENUM(State)
 

@@ -44,6 +44,10 @@ PageFrame {
         text: page.sheet.error
         grave: true
     }
+    NoteBox {
+        objectName: "importNote"
+        text: page.sheet.imported
+    }
     CardFrame {
         visible: page.sheet.marked
         Words {
@@ -82,10 +86,10 @@ PageFrame {
     }
     SectionTitle {
         text: qsTr("Marks")
-        visible: page.sheet.marked
+        visible: page.sheet.marked && page.sheet.imported.length === 0
     }
     CardFrame {
-        visible: page.sheet.marked
+        visible: page.sheet.marked && page.sheet.imported.length === 0
         spacing: 8
         Repeater {
             model: page.sheet.marks

@@ -1,6 +1,7 @@
 #include "qml/student/sheet_list.h"
 
 #include "core/base/text.h"
+#include "core/record/sheet_role.h"
 #include "qml/words/words.h"
 
 #include <algorithm>
@@ -8,10 +9,10 @@
 namespace peelpack::student {
 namespace {
 
-constexpr std::array standings{record::SheetStanding::Open,     record::SheetStanding::Signed,
-                               record::SheetStanding::Returned, record::SheetStanding::Initialed,
-                               record::SheetStanding::Amended,  record::SheetStanding::Withdrawn,
-                               record::SheetStanding::Void};
+constexpr std::array standings{record::SheetStanding::Open,      record::SheetStanding::Imported,
+                               record::SheetStanding::Signed,    record::SheetStanding::Returned,
+                               record::SheetStanding::Initialed, record::SheetStanding::Amended,
+                               record::SheetStanding::Withdrawn, record::SheetStanding::Void};
 constexpr std::array outcomes{role::Outcome::First, role::Outcome::Second, role::Outcome::Observed,
                               role::Outcome::Unmarked, role::Outcome::Canceled};
 
@@ -35,8 +36,8 @@ bool SheetList::fits(const record::SheetRecord& sheet) const
     if (m_state > 0 && sheet.standing != standings.at(static_cast<std::size_t>(m_state - 1))) {
         return false;
     }
-    if (m_role > 0 && role::classify(sheet.content.marks.marks, sheet.content.head.canceled, m_desk.roleRules()) !=
-                          outcomes.at(static_cast<std::size_t>(m_role - 1))) {
+    if (m_role > 0 &&
+        record::outcomeOf(sheet, m_desk.roleRules()) != outcomes.at(static_cast<std::size_t>(m_role - 1))) {
         return false;
     }
     if (m_specialty > 0) {

@@ -1,5 +1,6 @@
 #include "qml/student/sheet_page.h"
 
+#include "core/record/sheet_role.h"
 #include "platform/session/directory.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
@@ -48,6 +49,7 @@ void SheetPage::refresh()
     const record::SheetRecord* sheet = m_desk.sheet(m_id);
     if (sheet == nullptr) {
         m_row = {};
+        m_imported.clear();
         m_open = m_canSign = m_canFile = m_canWithdraw = m_marked = false;
         m_places.put({});
         m_marks.put({});
@@ -59,15 +61,16 @@ void SheetPage::refresh()
     m_row = sheetRow(m_desk, *sheet, m_waiting);
     const bool gone = sheet->standing == SheetStanding::Withdrawn || sheet->standing == SheetStanding::Void;
     m_open = sheet->standing == SheetStanding::Open;
-    m_canSign = !gone && sheet->standing != SheetStanding::Initialed && !sheet->content.marks.marks.complete() &&
-                !(sheet->content.head.canceled && sheet->isSigned());
-    m_canFile = !gone && sheet->standing != SheetStanding::Initialed && sheet->standing != SheetStanding::Amended;
+    m_canSign = !gone && !sheet->imported && sheet->standing != SheetStanding::Initialed &&
+                !sheet->content.marks.marks.complete() && !(sheet->content.head.canceled && sheet->isSigned());
+    m_canFile = !gone && !sheet->imported && sheet->standing != SheetStanding::Initialed &&
+                sheet->standing != SheetStanding::Amended;
     m_canWithdraw = !gone;
-    const sheet::Marks& marks = sheet->content.marks.marks;
-    m_marked = !marks.none() || sheet->content.head.canceled;
-    const role::Outcome outcome = role::classify(marks, sheet->content.head.canceled, m_desk.roleRules());
+    m_imported = words::importOf(*sheet);
+    m_marked = sheet->imported || !sheet->content.marks.marks.none() || sheet->content.head.canceled;
+    const role::Outcome outcome = record::outcomeOf(*sheet, m_desk.roleRules());
     m_role = words::of(outcome);
-    m_why = words::roleReason(marks, sheet->content.head.canceled, m_desk.roleRules());
+    m_why = words::roleReason(*sheet, m_desk.roleRules());
 
     m_signers.clear();
     for (const record::Signer& signer : sheet->signers) {
@@ -87,7 +90,9 @@ void SheetPage::refresh()
     m_feedback = words::feedback(*sheet);
     m_history = words::history(*sheet, m_desk.today());
     m_original.clear();
-    if (sheet->original) {
+    if (sheet->original && sheet->imported) {
+        m_original = tr("As it was imported: %1.").arg(words::listed(sheet->original->procedures));
+    } else if (sheet->original) {
         m_original = tr("As it was signed: %1; %2.")
                          .arg(words::listed(sheet->original->procedures),
                               words::of(role::classify(sheet->original->marks.marks, sheet->original->head.canceled,

@@ -87,6 +87,7 @@ class SheetPage : public QObject {
     Q_PROPERTY(QStringList history READ history NOTIFY changed)
     Q_PROPERTY(QString waitingFor READ waitingFor NOTIFY changed)
     Q_PROPERTY(QStringList preceptors READ preceptors NOTIFY changed)
+    Q_PROPERTY(QString imported READ imported NOTIFY changed)
     Q_PROPERTY(QString original READ original NOTIFY changed)
     Q_PROPERTY(peelpack::student::PlaceRows* places READ places CONSTANT)
     Q_PROPERTY(peelpack::student::MarkRows* marks READ marks CONSTANT)
@@ -115,6 +116,8 @@ public:
     /// Names from the program's list, for "waiting for"; only of a sheet that is open.
     [[nodiscard]] const QStringList& preceptors() const { return m_preceptors; }
     /// What an instructor changed, as it was signed; empty: nothing.
+    /// Where it comes from, when it was imported: then it has no marks.
+    [[nodiscard]] const QString& imported() const { return m_imported; }
     [[nodiscard]] const QString& original() const { return m_original; }
     [[nodiscard]] PlaceRows* places() { return &m_places; }
     [[nodiscard]] MarkRows* marks() { return &m_marks; }
@@ -155,6 +158,7 @@ private:
     QStringList m_history;
     QString m_waiting;
     QStringList m_preceptors;
+    QString m_imported;
     QString m_original;
     PlaceRows m_places;
     MarkRows m_marks;

@@ -1,5 +1,6 @@
 #include "qml/student/sheet_row.h"
 
+#include "core/record/sheet_role.h"
 #include "qml/parts/pack_seal.h"
 #include "qml/words/words.h"
 #include "sync/journal/reason.h"
@@ -48,6 +49,9 @@ QString standingOf(const record::SheetRecord& sheet, const QString& waitingFor)
     default:
         text = words::of(sheet.standing);
     }
+    if (sheet.imported && sheet.standing != record::SheetStanding::Imported) {
+        text += QStringLiteral(" · ") + words::of(record::SheetStanding::Imported);
+    }
     return words::capitalized(text);
 }
 
@@ -72,6 +76,9 @@ void remarkOn(const record::SheetRecord& sheet, role::Outcome outcome, SheetRow&
     } else if (sheet.standing == record::SheetStanding::Signed && outcome == role::Outcome::Unmarked) {
         row.remark =
             say(QT_TRANSLATE_NOOP("SheetRow", "Not every skill is marked: ask a preceptor who saw the others."));
+    } else if (sheet.standing == record::SheetStanding::Imported) {
+        row.remark = say(QT_TRANSLATE_NOOP("SheetRow", "From %1. It counts once an instructor has initialed it."))
+                         .arg(words::fromUtf8(sheet.imported->said.source));
     } else if (sheet.standing == record::SheetStanding::Open) {
         row.remark = say(QT_TRANSLATE_NOOP("SheetRow", "Ready for the preceptor"));
     }
@@ -79,20 +86,22 @@ void remarkOn(const record::SheetRecord& sheet, role::Outcome outcome, SheetRow&
 
 } // namespace
 
-int sealOf(record::SheetStanding standing)
+int sealOf(const record::SheetRecord& sheet)
 {
     using parts::PackSeal;
-    switch (standing) {
+    switch (sheet.standing) {
     case record::SheetStanding::Open:
         return PackSeal::Open;
+    case record::SheetStanding::Imported:
+        return PackSeal::Imported;
     case record::SheetStanding::Signed:
         return PackSeal::Signed;
     case record::SheetStanding::Returned:
         return PackSeal::Returned;
     case record::SheetStanding::Initialed:
-        return PackSeal::Initialed;
+        return sheet.imported ? PackSeal::ImportedInitialed : PackSeal::Initialed;
     case record::SheetStanding::Amended:
-        return PackSeal::Amended;
+        return sheet.imported ? PackSeal::Imported : PackSeal::Amended;
     case record::SheetStanding::Withdrawn:
         return PackSeal::Withdrawn;
     case record::SheetStanding::Void:
@@ -117,8 +126,7 @@ std::optional<catalogue::Category> categoryOf(const catalogue::Catalogue& catalo
 
 SheetRow sheetRow(const Desk& desk, const record::SheetRecord& sheet, const QString& waitingFor)
 {
-    const role::Outcome outcome =
-        role::classify(sheet.content.marks.marks, sheet.content.head.canceled, desk.roleRules());
+    const role::Outcome outcome = record::outcomeOf(sheet, desk.roleRules());
     SheetRow row;
     row.id = words::fromUtf8(sheet.id.hex());
     row.title = words::listed(sheet.content.procedures);
@@ -130,13 +138,13 @@ SheetRow sheetRow(const Desk& desk, const record::SheetRecord& sheet, const QStr
     }
     row.detail = details.join(QStringLiteral(" · "));
     row.standing = standingOf(sheet, waitingFor);
-    const bool marked = !sheet.content.marks.marks.none() || sheet.content.head.canceled;
+    const bool marked = sheet.imported || !sheet.content.marks.marks.none() || sheet.content.head.canceled;
     row.role = marked ? words::of(outcome) : QString();
     row.roleCounts = outcome == role::Outcome::First || outcome == role::Outcome::Second;
     if (const auto category = categoryOf(desk.shelf().catalogue(), sheet)) {
         row.specialty = words::of(*category);
     }
-    row.seal = sealOf(sheet.standing);
+    row.seal = sealOf(sheet);
     remarkOn(sheet, outcome, row);
     return row;
 }

@@ -49,7 +49,7 @@ public:
 SheetRow sheetRow(const Desk& desk, const record::SheetRecord& sheet, const QString& waitingFor);
 
 /// As in PackSeal::State.
-int sealOf(record::SheetStanding standing);
+int sealOf(const record::SheetRecord& sheet);
 
 /// Where the first procedure is filed, or will be while nothing is logged; empty when nobody knows.
 std::optional<catalogue::Category> categoryOf(const catalogue::Catalogue& catalogue, const record::SheetRecord& sheet);

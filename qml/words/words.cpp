@@ -161,6 +161,8 @@ QString of(record::SheetStanding standing)
     switch (standing) {
     case record::SheetStanding::Open:
         return say(QT_TRANSLATE_NOOP("Words", "not signed yet"));
+    case record::SheetStanding::Imported:
+        return say(QT_TRANSLATE_NOOP("Words", "imported, not attested"));
     case record::SheetStanding::Signed:
         return say(QT_TRANSLATE_NOOP("Words", "signed"));
     case record::SheetStanding::Returned:
@@ -313,6 +315,9 @@ QString of(const tally::WhyNotCounted& why)
         return say(QT_TRANSLATE_NOOP("Words", "Not every skill is marked yet."));
     case Obstacle::Observed:
         return say(QT_TRANSLATE_NOOP("Words", "It is an observation: recorded, never counted."));
+    case Obstacle::ImportNotInitialed:
+        return say(
+            QT_TRANSLATE_NOOP("Words", "Imported, not attested: it counts once an instructor has initialed it."));
     case Obstacle::NotInitialed:
         return say(QT_TRANSLATE_NOOP("Words", "No instructor has initialed this sheet yet."));
     case Obstacle::NotSigned:
@@ -347,6 +352,31 @@ QString of(const tally::WhyNotCounted& why)
         return say(QT_TRANSLATE_NOOP("Words", "The targets that take this case are full."));
     }
     return {};
+}
+
+QString roleReason(const record::SheetRecord& sheet, const role::RoleRules& rules)
+{
+    const bool canceled = sheet.content.head.canceled;
+    return sheet.imported && !canceled
+               ? say(QT_TRANSLATE_NOOP("Words", "The role was written on a paper log, which carries no marks."))
+               : roleReason(sheet.content.marks.marks, canceled, rules);
+}
+
+QString importOf(const record::SheetRecord& sheet)
+{
+    if (!sheet.imported) {
+        return {};
+    }
+    const record::Imported& said = sheet.imported->said;
+    QString text = say(QT_TRANSLATE_NOOP("Words", "Imported, not attested, by %1. It comes from: %2."))
+                       .arg(fromUtf8(sheet.imported->by.name), fromUtf8(said.source));
+    if (!said.preceptor.empty()) {
+        const std::string& preceptor = said.preceptor;
+        text += QLatin1Char(' ') +
+                say(QT_TRANSLATE_NOOP("Words", "Preceptor as written there: %1."))
+                    .arg(fromUtf8(said.credential.empty() ? preceptor : preceptor + ", " + said.credential));
+    }
+    return text;
 }
 
 QString roleReason(const sheet::Marks& marks, bool canceled, const role::RoleRules& rules)

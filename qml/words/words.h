@@ -51,6 +51,10 @@ QString listed(const std::vector<std::string>& items);
 /// With a capital at the beginning.
 QString capitalized(QString text);
 /// Why the role is what it is, in a sentence to the student.
+/// The same of a sheet, which may be from a paper log.
+QString roleReason(const record::SheetRecord& sheet, const role::RoleRules& rules);
+/// Where an imported sheet comes from; empty for another.
+QString importOf(const record::SheetRecord& sheet);
 QString roleReason(const sheet::Marks& marks, bool canceled, const role::RoleRules& rules);
 
 } // namespace peelpack::words

@@ -26,6 +26,7 @@ enum class Kind : std::uint16_t {
     Void = 37,
     Complete = 38,
     CompleteByException = 39,
+    Imported = 40,
     Receipt = 48,
     CardStatement = 49,
     ForkFound = 50,

@@ -95,6 +95,15 @@ Reason fault(const Refile& refile)
     return choices != Reason::None ? choices : reasonMissing(refile.act);
 }
 
+Reason fault(const Imported& imported)
+{
+    const Reason choices = choicesFault(imported.choices);
+    if (choices != Reason::None) {
+        return choices;
+    }
+    return imported.choices.back().procedure < imported.procedures.size() ? Reason::None : Reason::BadCombination;
+}
+
 Reason fault(const CompleteByException& complete)
 {
     return complete.counted < complete.required ? Reason::None : Reason::BadCombination;

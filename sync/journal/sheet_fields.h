@@ -84,6 +84,16 @@ void serialize(Archive& archive, Refile& refile)
     archive(refile.act, list(refile.choices, 1, mostProcedures));
 }
 
+inline constexpr std::size_t sourceCharacters = 400;
+
+template <class Archive>
+void serialize(Archive& archive, Imported& imported)
+{
+    archive(raw(imported.sheet), raw(imported.operation), texts(imported.procedures, 1, mostProcedures), imported.head,
+            list(imported.choices, 1, mostProcedures), range(imported.role, 1, 3), text(imported.preceptor),
+            text(imported.credential), requiredText(imported.source, sourceCharacters));
+}
+
 template <class Archive>
 void serialize(Archive& archive, Signer& signer)
 {

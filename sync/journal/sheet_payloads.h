@@ -119,4 +119,21 @@ struct Refile {
     bool operator==(const Refile&) const = default;
 };
 
+enum class ImportedRole : std::uint8_t { First = 1, Second = 2, Observed = 3 };
+
+/// A sheet of an earlier paper log: no marks, nobody attested it, the role is the one written there.
+struct Imported {
+    static constexpr Kind kind = Kind::Imported;
+    keys::Id sheet;
+    keys::Id operation;
+    std::vector<std::string> procedures; ///< as performed, 1 to 8
+    Head head;
+    std::vector<Choice> choices;
+    ImportedRole role = ImportedRole::Observed;
+    std::string preceptor; ///< as written there; may be empty
+    std::string credential;
+    std::string source; ///< where it comes from; never empty
+    bool operator==(const Imported&) const = default;
+};
+
 } // namespace peelpack::journal

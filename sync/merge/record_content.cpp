@@ -48,6 +48,30 @@ record::Draft draftOf(const keys::Id& operation, journal::Draft&& draft)
             marksOf(std::move(draft.marks))};
 }
 
+record::Imported importedOf(journal::Imported&& imported)
+{
+    const auto role = [&] {
+        switch (imported.role) {
+        case journal::ImportedRole::First:
+            return sheet::Role::First;
+        case journal::ImportedRole::Second:
+            return sheet::Role::Second;
+        case journal::ImportedRole::Observed:
+            break;
+        }
+        return sheet::Role::Observed;
+    }();
+    return {idOf(imported.operation),
+            std::move(imported.procedures),
+            headOf(std::move(imported.head)),
+            choicesOf(imported.choices),
+            role,
+            std::move(imported.preceptor),
+            std::move(imported.credential),
+            std::move(imported.source),
+            false};
+}
+
 record::HandOverEnded handOverOf(const journal::HandOverEnded& ended)
 {
     const auto cause = [&] {

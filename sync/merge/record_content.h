@@ -17,6 +17,7 @@ record::Head headOf(journal::Head&& head);
 record::ReasonedMarks marksOf(std::vector<journal::SkillMark>&& marks);
 std::vector<record::Choice> choicesOf(const std::vector<journal::Choice>& choices);
 record::Draft draftOf(const keys::Id& operation, journal::Draft&& draft);
+record::Imported importedOf(journal::Imported&& imported);
 record::HandOverEnded handOverOf(const journal::HandOverEnded& ended);
 /// Without person and strength: the authority knows them.
 record::Attested attestedOf(journal::Statement&& statement);

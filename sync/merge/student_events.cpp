@@ -18,8 +18,9 @@ using FeedsOfStudent = std::vector<const journal::Feed*>;
 
 bool isAboutSheet(std::uint16_t kind)
 {
-    return journal::isAct(kind) || (kind >= static_cast<std::uint16_t>(Kind::SheetOpened) &&
-                                    kind <= static_cast<std::uint16_t>(Kind::Declined));
+    return journal::isAct(kind) || kind == static_cast<std::uint16_t>(Kind::Imported) ||
+           (kind >= static_cast<std::uint16_t>(Kind::SheetOpened) &&
+            kind <= static_cast<std::uint16_t>(Kind::Declined));
 }
 
 /// The smallest hash at the feed's first place.
@@ -107,8 +108,8 @@ record::Standing standingOf(const Judgment& judgment)
     return {};
 }
 
-/// Sheet and content of a student's entry, attestations apart.
-struct StudentContent {
+/// Sheet and content of an entry that is no action, attestations apart.
+struct SheetContent {
     record::Event& event;
 
     void operator()(journal::SheetOpened& opened) const
@@ -145,6 +146,11 @@ struct StudentContent {
     {
         event.sheet = idOf(declined.sheet);
         event.what = record::Declined{std::move(declined.reason)};
+    }
+    void operator()(journal::Imported& imported) const
+    {
+        event.sheet = idOf(imported.sheet);
+        event.what = importedOf(std::move(imported));
     }
     template <class Other>
     void operator()(const Other& /*other*/) const
@@ -199,6 +205,7 @@ public:
         m_result.events.reserve(most);
         for (const journal::Feed* feed : inOrder(m_authority, std::move(feeds))) {
             m_view = m_authority.viewOf(feed->id());
+            m_imported.clear();
             feed->eachSegment([&](std::uint32_t from, const journal::Segment& segment) {
                 for (std::uint32_t i = 0; i < segment.entries.size(); ++i) {
                     const std::size_t soon = std::min<std::size_t>(i + entriesAhead, segment.entries.size() - 1);
@@ -228,7 +235,10 @@ private:
         const Judgment judgment = m_authority.judge(entry, m_view);
         if (!journal::isAct(entry.kind)) {
             record::Event& event = addEvent(entry, m_view.writer, judgment);
-            std::visit(StudentContent{event}, entry.payload);
+            std::visit(SheetContent{event}, entry.payload);
+            if (auto* imported = std::get_if<record::Imported>(&event.what); imported && event.standing.counts()) {
+                imported->again = !m_imported.insert(event.sheet).second;
+            }
         } else if (judgment.standing == Judgment::Standing::Counts) {
             auto& actions = m_actions[journal::actOf(entry.payload)->sheet];
             const trust::Holder& writer = *m_view.writer;
@@ -297,6 +307,7 @@ private:
     const trust::Authority& m_authority;
     trust::Authority::FeedView m_view; // of the feed at hand
     record::StudentEvents m_result;
+    std::set<base::Id> m_imported;                     // sheets that the feed at hand imported
     std::map<keys::Id, std::vector<Action>> m_actions; // that count, by sheet
     std::vector<JudgedAct> m_otherActs;
 };

@@ -22,6 +22,7 @@ bool mayWrite(Role role, std::uint16_t kind)
     case Kind::Amend:
     case Kind::Refile:
     case Kind::Void:
+    case Kind::Imported:
     case Kind::Receipt:
     case Kind::CardStatement:
     case Kind::Admit:

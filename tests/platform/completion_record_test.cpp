@@ -24,6 +24,7 @@ ProvenSheet sheetNumber(std::uint8_t number)
             "North Campus",
             {{"Open appendectomy", "first", "general", "first-general"}},
             {{"Invented Preceptor", "CST", "card", {}}},
+            std::nullopt,
             "Invented Instructor",
             *base::Date::fromIso("2027-03-14")};
 }
@@ -260,6 +261,38 @@ TEST_CASE("Salts are fresh for each sheet and each record, and the place of a le
         inOrder += tree.value().proofs[i].sheet == sheets[i] ? 1U : 0U;
     }
     CHECK(inOrder < 10);
+}
+
+TEST_CASE("A leaf of an imported sheet says that nobody attested it, and cannot say otherwise", "[record]")
+{
+    test::SeededRandom random(1);
+    ProvenSheet sheet = sheetNumber(1);
+    sheet.signatures.clear();
+    sheet.imported = {"paper log of spring, page 3", "Invented Preceptor", ""};
+    const auto tree = plant({sheet, sheetNumber(2)}, random);
+    REQUIRE(tree.ok());
+    const Json document = proofsDocument(make().document, tree.value().proofs);
+    const auto read = readSheetProofs(document);
+    REQUIRE(read.ok());
+    CHECK(read.value().proofs == tree.value().proofs);
+    const std::size_t at = tree.value().proofs[0].sheet.imported ? 0 : 1;
+    const Json& leaf = document["sheets"][at]["sheet"];
+    CHECK(leaf["imported"] == Json{{"attested", false},
+                                   {"source", "paper log of spring, page 3"},
+                                   {"preceptor", "Invented Preceptor"},
+                                   {"credential", ""}});
+    CHECK(leaf["signed"].empty());
+    CHECK_FALSE(document["sheets"][1 - at]["sheet"].contains("imported")); // as before there were imports
+    const auto refused = [&](const auto& change) {
+        Json file = document;
+        change(file["sheets"][at]["sheet"]);
+        return !readSheetProofs(file).ok();
+    };
+    CHECK(refused([](Json& one) { one["imported"]["attested"] = true; }));
+    CHECK(refused([](Json& one) { one["imported"].erase("attested"); }));
+    CHECK(refused([](Json& one) { one["imported"]["source"] = ""; }));
+    CHECK(refused([](Json& one) { one["imported"]["by"] = "Somebody"; }));
+    CHECK(refused([&](Json& one) { one["signed"] = document["sheets"][1 - at]["sheet"]["signed"]; }));
 }
 
 TEST_CASE("A record's digest does not depend on how its JSON is laid out", "[record]")

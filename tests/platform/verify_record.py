@@ -253,7 +253,11 @@ def verify_record(record, program):
 
 def verify_sheet(proof, targets, size, root):
     only(proof, "index salt sheet path", "a proof")
-    sheet = only(proof["sheet"], "sheet date site cases signed initialed", "a sheet")
+    sheet = only(proof["sheet"], "sheet date site cases signed initialed", "a sheet", "imported")
+    if "imported" in sheet:
+        imported = only(sheet["imported"], "attested source preceptor credential", "the import")
+        need(imported["attested"] is False and sheet["signed"] == [], "an import that somebody attested")
+        text(imported["source"], "the source"), text(imported["preceptor"], "the preceptor", True), text(imported["credential"], "the credential", True)
     need(isinstance(sheet["cases"], list) and sheet["cases"], "a sheet without a case")
     for case in sheet["cases"]:
         need(only(case, "procedure role category target", "a case")["target"] in targets, "a target that the record does not name")

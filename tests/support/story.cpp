@@ -60,6 +60,24 @@ Attested attested(const ReasonedMarks& marks, sheet::Strength strength, std::str
     return result;
 }
 
+Imported imported(sheet::Role role)
+{
+    return {named<base::Id>(0x50),
+            {"Appendectomy"},
+            head(),
+            {{0, catalogue::Category::General, 0}},
+            role,
+            "Invented Preceptor",
+            "CST",
+            "paper log of spring, page 3",
+            false};
+}
+
+base::EntryHash Story::imported(Imported what, Standing standing)
+{
+    return add({Part::Instructor, named<base::Id>(0x20), "Invented Instructor"}, std::move(what), std::move(standing));
+}
+
 base::EntryHash Story::student(What what, Standing standing)
 {
     return add({Part::Student, named<base::Id>(0x30), "Invented Student"}, std::move(what), std::move(standing));

@@ -33,6 +33,9 @@ record::Draft draft(std::vector<std::string> procedures = {"Appendectomy"}, cons
 record::Attested attested(const record::ReasonedMarks& marks, sheet::Strength strength = sheet::Strength::Card,
                           std::string name = "Invented Preceptor", std::uint8_t person = 0x40);
 
+/// An appendectomy of March 1 as first scrub, filed as general.
+record::Imported imported(sheet::Role role = sheet::Role::First);
+
 /// Events of one student; entries are hashed 1, 2, 3 ... as they are added.
 class Story {
 public:
@@ -40,6 +43,8 @@ public:
     record::StudentEvents events{named<base::Id>(0x30), "Invented Student", {}};
 
     base::EntryHash student(record::What what, record::Standing standing = {});
+    /// By an instructor, from a paper log.
+    base::EntryHash imported(record::Imported what, record::Standing standing = {});
     /// In force, standing on the last one in force.
     base::EntryHash act(record::Decision decision, const base::EntryHash& about, std::string reason = {},
                         std::uint8_t person = 0x20);

@@ -91,6 +91,9 @@ def vouch(r):
     return sure(said, lambda _: said.target == 2 or not (any(said.card) or said.epoch), "a device with the number of a card")
 def amend(r):
     return sure((act(r, True), marks(r), r.maybe(lambda: head(r)), r.names(0, 8)), lambda said: any(said[1:]), "an amendment of nothing")
+def imported(r):
+    said = r.raw(16), r.raw(16), r.names(1, 8), head(r), choices(r), r.among("B", 1, 3), r.text(), r.text(), r.text(400, True)
+    return sure(said, lambda said: said[4][-1][0] < len(said[2]), "a choice of a procedure that is not there")
 def completed(r): return r.text(200, True), r.raw(32), r.position()
 def by_exception(r):
     said = completed(r) + (r.number("I"), r.number("I"), r.text(4000, True))
@@ -118,7 +121,7 @@ KINDS = {
     22: lambda r: (r.raw(16), r.time(), r.time(), r.number("B"), r.among("B", 1, 4)),
     32: lambda r: (act(r, False), r.flag()), 33: lambda r: act(r, True), 35: amend, 37: lambda r: act(r, True),
     34: lambda r: (act(r, False), r.raw(32), r.among("B", 0, 9), r.among("B", 1, 3)),
-    36: lambda r: (act(r, True), choices(r)), 38: completed, 39: by_exception, 48: receipt,
+    36: lambda r: (act(r, True), choices(r)), 38: completed, 39: by_exception, 40: imported, 48: receipt,
     49: lambda r: (r.raw(16), r.number("I"), r.day(), r.day(), r.many(1, 1024, lambda: (r.raw(32), r.flag()))), 50: fork_found,
     51: lambda r: (r.position(), r.text(4000, True)),
 }
