@@ -43,7 +43,7 @@ PageFrame {
         id: number
         objectName: "drawNumber"
         label: qsTr("Number of an earlier drawing")
-        hint: qsTr("Empty: draw new ones")
+        hint: qsTr("New ones")
         inputMethodHints: Qt.ImhDigitsOnly
         most: 20
     }

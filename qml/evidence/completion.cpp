@@ -166,7 +166,7 @@ bool Completion::decide(const QString& reason)
     }
     const session::CompletionState state = *m_known->state;
     m_error = words::problem(session::decideCompletion(m_desk.session(), state, why));
-    read();
+    m_desk.speakAnew(); // no sheet has changed, and every page says the decision
     return m_error.isEmpty();
 }
 
@@ -201,7 +201,7 @@ bool Completion::makeRecord(const QString& code)
     m_known->proofs = made.value().proofs;
     m_known->made = std::move(made).value();
     readProofs();
-    read();
+    m_desk.speakAnew();
     return true;
 }
 

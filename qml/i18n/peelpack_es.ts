@@ -798,8 +798,8 @@
         <translation>Número de un sorteo anterior</translation>
     </message>
     <message>
-        <source>Empty: draw new ones</source>
-        <translation>Vacío: sacar otras nuevas</translation>
+        <source>New ones</source>
+        <translation>Nuevas</translation>
     </message>
     <message>
         <source>Ask %1</source>

@@ -281,8 +281,8 @@ TEST_CASE("Trees grow as the consistency proofs of transparency-dev/merkle 417fb
             formed = formed && one;
             proof.push_back(one.value_or(Digest()));
         }
-        const auto root1 = Digest::from(fromBase64(item.at("root1")));
-        const auto root2 = Digest::from(fromBase64(item.at("root2")));
+        const keys::Bytes root1 = fromBase64(item.at("root1"));
+        const keys::Bytes root2 = fromBase64(item.at("root2"));
         const bool consistent = formed && test::isConsistent(item.at("size1"), item.at("size2"), root1, root2, proof);
         CHECK(consistent != item.at("wantErr").get<bool>());
         ++(consistent ? proven : refused);
@@ -296,15 +296,16 @@ TEST_CASE("Trees grow as the consistency proofs of transparency-dev/merkle 417fb
     for (const Json& leaf : tree.at("leaves_hex")) {
         leaves.push_back(leafDigest(bytesOf(leaf)));
     }
-    const auto rootOf = [&](std::size_t size) {
-        return Digest::from(bytesOf(tree.at("roots_by_size").at(std::to_string(size))));
-    };
+    const auto rootOf = [&](std::size_t size) { return bytesOf(tree.at("roots_by_size").at(std::to_string(size))); };
     for (std::size_t size2 = 1; size2 <= leaves.size(); ++size2) {
         const std::span<const Digest> grown = std::span(leaves).first(size2);
         for (std::size_t size1 = 1; size1 <= size2; ++size1) {
             const std::vector<Digest> proof = test::consistencyProof(grown, size1);
             CHECK(test::isConsistent(size1, size2, rootOf(size1), rootOf(size2), proof));
-            CHECK_FALSE(test::isConsistent(size1, size2, rootOf(size1 % size2 + 1), rootOf(size2 == 1 ? 2 : 1), proof));
+            if (size1 < size2) {
+                CHECK_FALSE(test::isConsistent(size1, size2, rootOf(size2), rootOf(size2), proof));
+                CHECK_FALSE(test::isConsistent(size1, size2, rootOf(size1), rootOf(size1), proof));
+            }
         }
     }
 }

@@ -1,5 +1,6 @@
 #include "tests/platform/support/consistency.h"
 
+#include <algorithm>
 #include <bit>
 
 namespace peelpack::test {
@@ -23,18 +24,23 @@ std::vector<Digest> subProof(std::span<const Digest> leaves, std::size_t size, b
 
 } // namespace
 
-bool isConsistent(std::uint64_t size1, std::uint64_t size2, const std::optional<Digest>& root1,
-                  const std::optional<Digest>& root2, std::span<const Digest> proof)
+bool isConsistent(std::uint64_t size1, std::uint64_t size2, keys::ByteView root1, keys::ByteView root2,
+                  std::span<const Digest> proof)
 {
-    if (!root1 || !root2 || size1 == 0 || size1 > size2) {
+    if (size1 == 0 || size1 > size2) {
         return false;
     }
     if (size1 == size2) {
-        return proof.empty() && root1 == root2;
+        return proof.empty() && std::ranges::equal(root1, root2);
+    }
+    const auto older = Digest::from(root1);
+    const auto newer = Digest::from(root2);
+    if (!older || !newer) {
+        return false;
     }
     std::vector<Digest> path(proof.begin(), proof.end());
     if (std::has_single_bit(size1)) {
-        path.insert(path.begin(), *root1);
+        path.insert(path.begin(), *older);
     }
     if (path.empty()) {
         return false;
@@ -64,7 +70,7 @@ bool isConsistent(std::uint64_t size1, std::uint64_t size2, const std::optional<
         at /= 2;
         last /= 2;
     }
-    return last == 0 && first == *root1 && second == *root2;
+    return last == 0 && first == *older && second == *newer;
 }
 
 std::vector<Digest> consistencyProof(std::span<const Digest> leaves, std::size_t size1)

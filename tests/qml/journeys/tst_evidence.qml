@@ -58,7 +58,7 @@ ClassJourney {
         compare(world.provenSheets("proof-"), 1)
         tapWords("Back")
         awaitWords("Complete by exception under")
-        tap("tab-1")
+        tapWords("Class")
         awaitWords("complete by exception")
     }
 
@@ -102,7 +102,8 @@ ClassJourney {
         papers.cancel()
         verify(!papers.busy)
         wait(500)
-        compare(papers.bytes().length, 0) // nothing is kept of it
+        compare(papers.name, "") // nothing is kept of it
+        compare(papers.done, "")
         awaitWords("Stopped; nothing was made.")
     }
 
