@@ -93,8 +93,8 @@ base::Result<Answer> vouch(const Arguments& arguments)
     const auto cardText = arguments.value("card");
     const auto cardBytes = keys::fromHex(cardText.value_or(std::string()));
     const auto card = cardBytes ? keys::Id::from(*cardBytes) : std::nullopt;
-    const session::PreceptorNames names{typed(arguments, "name"), typed(arguments, "credential"),
-                                        typed(arguments, "site"), {}};
+    const session::PreceptorNames names{
+        typed(arguments, "name"), typed(arguments, "credential"), typed(arguments, "site"), {}};
     if (!key || names.name.empty() || (cardText && !card)) {
         return usage(
             "Give --name and the --key that \"preceptor phone\" or \"preceptor card\" showed (64 digits); for a card "
