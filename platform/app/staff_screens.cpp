@@ -73,8 +73,8 @@ public:
         show([&] { return !sheet->differences().isEmpty(); }, "54-differences");
         show([&] { return !sheet->imported().isEmpty(); }, "55-imported");
         const auto isPlain = [&] {
-            return sheet->questions().isEmpty() && sheet->imported().isEmpty() && sheet->canInitial() && !sheet->asksToConfirm() &&
-                   sheet->needsReason().isEmpty();
+            return sheet->questions().isEmpty() && sheet->imported().isEmpty() && sheet->canInitial() &&
+                   !sheet->asksToConfirm() && sheet->needsReason().isEmpty();
         };
         show(isPlain, "55-plain");
         for (const auto& [doing, screen] : {std::pair("return", "56-return"), {"refile", "57-file-elsewhere"}}) {
