@@ -151,6 +151,8 @@ Journey {
         awaitWords("Nobody vouches for this preceptor's phone yet.")
         takeBack()
         compare(world.standingOf(sheet), "open")
+        awaitWords("Signed with a phone that your program does not know yet: it counts once an instructor vouches for it.")
+        awaitWords("Signed, not vouched for yet")
         vouchForIt()
         compare(world.standingOf(sheet), "signed")
         compare(world.strengthOf(sheet), "own-phone")
