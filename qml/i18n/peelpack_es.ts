@@ -541,7 +541,7 @@
     </message>
     <message>
         <source>Demo: all of it is invented, and none of it can enter a real record.</source>
-        <translation>Demo: todo es inventado y nada pasa a un registro real.</translation>
+        <translation>Demo: todo es inventado, nada es real.</translation>
     </message>
 </context>
 <context>
@@ -1622,11 +1622,11 @@
     </message>
     <message>
         <source>The sheet was initialed before this; an instructor decides.</source>
-        <translation>La hoja ya tenía las iniciales; decide un instructor.</translation>
+        <translation>La hoja ya tenía las iniciales; decide un docente.</translation>
     </message>
     <message>
         <source>The instructor whose action is in force had not seen this.</source>
-        <translation>El instructor cuya decisión está en vigor no había visto esto.</translation>
+        <translation>El docente cuya decisión está en vigor no había visto esto.</translation>
     </message>
     <message>
         <source>Another action was taken in its place.</source>
@@ -1758,7 +1758,7 @@
     </message>
     <message>
         <source>This concerns a class or site that its writer has no say in.</source>
-        <translation>Esto es de una clase o un centro en que su autor no decide.</translation>
+        <translation>Esto es de una clase o una sede en que su autor no decide.</translation>
     </message>
     <message>
         <source>This came after the device was revoked.</source>
@@ -1774,7 +1774,7 @@
     </message>
     <message>
         <source>Nobody has vouched for who signed this.</source>
-        <translation>Nadie ha respondido por quien firmó esto.</translation>
+        <translation>Nadie ha avalado a quien firmó esto.</translation>
     </message>
     <message>
         <source>Only an entry of a student that is set aside can be admitted.</source>
@@ -1862,7 +1862,7 @@
     </message>
     <message>
         <source>The invitation has expired; make a new one.</source>
-        <translation>La invitación ha caducado; haga una nueva.</translation>
+        <translation>La invitación ha vencido; haga una nueva.</translation>
     </message>
     <message>
         <source>The reply is from somebody else&apos;s invitation.</source>
@@ -1882,11 +1882,11 @@
     </message>
     <message>
         <source>The cost asked for unlocking is above 64 MiB or 4 passes; this is not one of our files.</source>
-        <translation>El coste pedido para desbloquear pasa de 64 MiB o 4 vueltas; este archivo no es nuestro.</translation>
+        <translation>El costo pedido para desbloquear pasa de 64 MiB o 4 vueltas; este archivo no es nuestro.</translation>
     </message>
     <message>
         <source>The cost asked for unlocking is too low to protect anything.</source>
-        <translation>El coste pedido para desbloquear es tan bajo que no protege nada.</translation>
+        <translation>El costo pedido para desbloquear es tan bajo que no protege nada.</translation>
     </message>
     <message>
         <source>A salt has 16 bytes and a stretched key 16 to 1024.</source>
@@ -1942,7 +1942,7 @@
     </message>
     <message>
         <source>Only an instructor or the director can do this.</source>
-        <translation>Solo un instructor o el director puede hacer esto.</translation>
+        <translation>Solo un docente o el director puede hacer esto.</translation>
     </message>
     <message>
         <source>This needs a reason; it stays beside the sheet for good.</source>
@@ -2010,7 +2010,7 @@
     </message>
     <message>
         <source>No instructor is known here yet.</source>
-        <translation>Aquí todavía no se conoce a ningún instructor.</translation>
+        <translation>Aquí todavía no se conoce a ningún docente.</translation>
     </message>
     <message>
         <source>This student has no phone that is still granted.</source>
@@ -2018,7 +2018,7 @@
     </message>
     <message>
         <source>No other instructor is known here.</source>
-        <translation>Aquí no se conoce a ningún otro instructor.</translation>
+        <translation>Aquí no se conoce a ningún otro docente.</translation>
     </message>
     <message>
         <source>This vault is somebody&apos;s record in a program; a preceptor&apos;s phone has one of its own.</source>
@@ -2066,15 +2066,15 @@
     </message>
     <message>
         <source>A director invites anybody, an instructor everybody but instructors; a new director takes over with the program code.</source>
-        <translation>Un director invita a cualquiera; un instructor, a todos menos a instructores; un director nuevo asume con el código del programa.</translation>
+        <translation>Un director invita a cualquiera; un docente, a todos menos a docentes; un director nuevo asume con el código del programa.</translation>
     </message>
     <message>
         <source>An invitation needs a name, and a class or site unless it is for an instructor of the whole program.</source>
-        <translation>Una invitación necesita un nombre, y una clase o un centro, salvo que sea para un instructor de todo el programa.</translation>
+        <translation>Una invitación necesita un nombre, y una clase o una sede, salvo que sea para un docente de todo el programa.</translation>
     </message>
     <message>
         <source>This reply answers no invitation that is open here: it was answered already, has expired, or was given out on another device.</source>
-        <translation>Esta respuesta no es de ninguna invitación abierta aquí: ya se respondió, caducó o se dio en otro dispositivo.</translation>
+        <translation>Esta respuesta no es de ninguna invitación abierta aquí: ya se respondió, venció o se dio en otro dispositivo.</translation>
     </message>
     <message>
         <source>A sheet is named by at least 4 digits of its id.</source>
@@ -2485,15 +2485,15 @@
     </message>
     <message>
         <source>signed, not vouched for yet</source>
-        <translation>firmada, sin que nadie responda aún por la firma</translation>
+        <translation>firmada, aún sin aval</translation>
     </message>
     <message>
         <source>Signed with a signing card that your program does not know yet: it counts once an instructor vouches for it.</source>
-        <translation>Firmada con una tarjeta de firma que su programa aún no conoce: cuenta cuando un instructor responda por ella.</translation>
+        <translation>Firmada con una tarjeta que tu programa aún no conoce: cuenta cuando un docente la avale.</translation>
     </message>
     <message>
         <source>Signed with a phone that your program does not know yet: it counts once an instructor vouches for it.</source>
-        <translation>Firmada con un teléfono que su programa aún no conoce: cuenta cuando un instructor responda por él.</translation>
+        <translation>Firmada con un teléfono que tu programa aún no conoce: cuenta cuando un docente lo avale.</translation>
     </message>
 </context>
 <context>
