@@ -18,10 +18,9 @@ PageFrame {
         Words {
             objectName: "vaultCode"
             Layout.fillWidth: true
-            text: page.joining.vaultCode
+            text: page.joining.vaultCode.replace(/-/g, "-\u200b") // a line ends between groups only
             font.pixelSize: Look.cardTitleSize
             font.weight: Font.DemiBold
-            wrapMode: Text.WrapAnywhere
         }
         Words {
             Layout.fillWidth: true

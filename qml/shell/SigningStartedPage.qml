@@ -20,10 +20,9 @@ PageFrame {
         Words {
             objectName: "signingVaultCode"
             Layout.fillWidth: true
-            text: page.starting.vaultCode
+            text: page.starting.vaultCode.replace(/-/g, "-\u200b") // a line ends between groups only
             font.pixelSize: Look.cardTitleSize
             font.weight: Font.DemiBold
-            wrapMode: Text.WrapAnywhere
         }
         Words {
             Layout.fillWidth: true
