@@ -881,7 +881,7 @@
     </message>
     <message>
         <source>Demo: all of it is invented, and none of it can enter a real record.</source>
-        <translation>Demo: todo es inventado y nada pasa a un registro real.</translation>
+        <translation>Demo: todo es inventado, nada es real.</translation>
     </message>
 </context>
 <context>
@@ -2578,15 +2578,15 @@
     </message>
     <message>
         <source>signed, not vouched for yet</source>
-        <translation>firmada, sin que nadie responda aún por la firma</translation>
+        <translation>firmada, aún sin aval</translation>
     </message>
     <message>
         <source>Signed with a signing card that your program does not know yet: it counts once an instructor vouches for it.</source>
-        <translation>Firmada con una tarjeta de firma que su programa aún no conoce: cuenta cuando un instructor responda por ella.</translation>
+        <translation>Firmada con una tarjeta que tu programa aún no conoce: cuenta cuando un docente la avale.</translation>
     </message>
     <message>
         <source>Signed with a phone that your program does not know yet: it counts once an instructor vouches for it.</source>
-        <translation>Firmada con un teléfono que su programa aún no conoce: cuenta cuando un instructor responda por él.</translation>
+        <translation>Firmada con un teléfono que tu programa aún no conoce: cuenta cuando un docente lo avale.</translation>
     </message>
 </context>
 <context>

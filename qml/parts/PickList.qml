@@ -67,7 +67,8 @@ ComboBox {
     }
     popup: Popup {
         y: pick.height + 4
-        width: Math.max(pick.width, 240 * Math.min(1.3, Look.textScale))
+        margins: 8
+        width: Math.max(pick.width, Math.min(240 * Look.textScale, pick.Window.width - 16))
         implicitHeight: Math.min(lines.contentHeight + 8, 420)
         padding: 4
         contentItem: ListView {

@@ -15,7 +15,7 @@ PageFrame {
     title: qsTr("Two things before you go on")
 
     SectionTitle { text: qsTr("1. Write down your vault code") }
-    VaultCodeCard {
+    PaperCodeCard {
         code: page.joining.vaultCode
         codeName: "vaultCode"
     }

@@ -25,10 +25,9 @@ PageFrame {
         visible: page.phone.newVaultCode.length > 0
         Words {
             Layout.fillWidth: true
-            text: page.phone.newVaultCode
+            text: page.phone.newVaultCode.replace(/-/g, "-\u200b") // a line ends between groups only
             font.pixelSize: Look.cardTitleSize
             font.weight: Font.DemiBold
-            wrapMode: Text.WrapAnywhere
         }
         Words {
             Layout.fillWidth: true

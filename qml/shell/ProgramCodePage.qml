@@ -15,7 +15,7 @@ PageFrame {
     backText: qsTr("Back")
     onBack: settingUp.back()
 
-    VaultCodeCard {
+    PaperCodeCard {
         visible: !page.typing
         code: page.settingUp.programCode
         codeName: "programCode"

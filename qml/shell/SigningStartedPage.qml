@@ -16,7 +16,7 @@ PageFrame {
         text: page.starting.error
         grave: true
     }
-    VaultCodeCard {
+    PaperCodeCard {
         code: page.starting.vaultCode
         codeName: "signingVaultCode"
     }

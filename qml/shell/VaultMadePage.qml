@@ -17,7 +17,7 @@ PageFrame {
         text: page.start.error
         grave: true
     }
-    VaultCodeCard {
+    PaperCodeCard {
         code: page.start.vaultCode
         codeName: "directorVaultCode"
     }

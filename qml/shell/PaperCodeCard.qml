@@ -2,7 +2,7 @@ import QtQuick
 import QtQuick.Layouts
 import Peelpack.Parts
 
-// A code that is shown only now, and what it is for.
+// A code that is shown only now and kept on paper, and what it is for.
 CardFrame {
     id: card
 
@@ -13,10 +13,9 @@ CardFrame {
     Words {
         id: shown
         Layout.fillWidth: true
-        text: card.code
+        text: card.code.replace(/-/g, "-\u200b") // a line ends between groups only
         font.pixelSize: Look.cardTitleSize
         font.weight: Font.DemiBold
-        wrapMode: Text.WrapAnywhere
     }
     Words {
         Layout.fillWidth: true
