@@ -1,36 +1,13 @@
 #include "sync/trust/policy.h"
 
+#include "sync/trust/program_rules.h"
+
 namespace peelpack::trust {
 
 std::optional<PolicyInForce> policyInForce(const Authority& authority, const Feeds& feeds)
 {
-    struct Candidate {
-        PolicyInForce inForce;
-        std::uint32_t epoch;
-    };
-    std::map<keys::Hash, Candidate> afterPolicy; // by what it stands on: the one that the walk takes
-    const auto isPolicy = journal::ofKind({journal::Kind::Policy});
-    for (const auto& [id, feed] : feeds) {
-        const Holder* writer = authority.holder(id.device);
-        journal::eachTrunkEntry(feed, authority.limit(id), isPolicy, [&](const journal::Decoded& entry) {
-            if (authority.judge(entry).standing != Judgment::Standing::Counts) {
-                return;
-            }
-            const auto& policy = std::get<journal::Policy>(entry.payload);
-            const Candidate candidate{{policy, entry.position}, writer->epoch};
-            const auto [place, added] = afterPolicy.try_emplace(policy.standsOn, candidate);
-            Candidate& held = place->second;
-            if (!added && (candidate.epoch > held.epoch ||
-                           (candidate.epoch == held.epoch && entry.position.hash < held.inForce.entry.hash))) {
-                held = candidate;
-            }
-        });
-    }
-    std::optional<PolicyInForce> last;
-    for (auto at = afterPolicy.find(keys::Hash{}); at != afterPolicy.end(); at = afterPolicy.find(last->entry.hash)) {
-        last = at->second.inForce;
-    }
-    return last;
+    std::optional<InForce<journal::Policy>> last = rulesInForce(authority, feeds).policy;
+    return last ? std::optional(PolicyInForce{std::move(last->rule), last->entry}) : std::nullopt;
 }
 
 bool counts(const journal::Policy& policy, sheet::Strength strength)
