@@ -25,6 +25,12 @@ enum class SheetQuestionKind : std::uint8_t {
     ActedApart,
     NotApplicableSkill,  ///< `skill`
     NotApplicableCounts, ///< where counts are usual
+    // held against the program's rules: ruleQuestions()
+    CredentialNotListed, ///< of `name`, for the role of the sheet
+    NotOriented,         ///< `name`, by the day of the case
+    NotActive,           ///< `name`
+    NoClinicalDay,       ///< on that day
+    OtherSite,           ///< on that day the class was at `name`
 };
 
 struct SheetQuestion {
@@ -32,6 +38,7 @@ struct SheetQuestion {
     std::optional<sheet::Skill> skill; ///< where one is meant
     std::size_t count = 0;             ///< of wrong tries
     std::string sentence;              ///< to the instructor
+    std::string name;                  ///< of the preceptor or sites that are meant
 
     bool operator==(const SheetQuestion&) const = default;
 };

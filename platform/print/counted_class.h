@@ -17,6 +17,7 @@ struct CountedStudent {
     std::string name;                                    ///< never empty
     std::array<tally::StudentTally, levelCount> tallies; ///< by tally::Level
     record::ShortNames names;
+    std::size_t set = 0; ///< of CountedClass::sets
 
     [[nodiscard]] const tally::StudentTally& at(tally::Level level) const
     {
@@ -27,14 +28,20 @@ struct CountedStudent {
     [[nodiscard]] std::uint32_t placed(tally::Level level) const;
 };
 
-/// Students of a program as papers need them: counted under the set in force.
+/// Students of a program as papers need them, each counted under the set in force for them today.
 struct CountedClass {
-    requirement::RequirementSet set;
+    /// Each once, in the order of the first student under it; without students the policy's.
+    std::vector<requirement::RequirementSet> sets;
     session::CaseBook cases;
     std::vector<CountedStudent> students; ///< in the order asked for
+
+    [[nodiscard]] const requirement::RequirementSet& setOf(const CountedStudent& student) const
+    {
+        return sets.at(student.set);
+    }
 };
 
-/// Counts. The catalogue must outlive it; BadValue, NotFound: the set in force is not at hand.
+/// Counts. The catalogue must outlive it; BadValue, NotFound: a set in force is not at hand.
 base::Result<std::unique_ptr<CountedClass>> countClass(const session::Session& session,
                                                        const std::vector<keys::Id>& students,
                                                        const catalogue::Catalogue& catalogue);

@@ -53,9 +53,10 @@ base::Result<journal::Position> write(Session& session, const base::Result<Writi
 }
 
 /// Whether the sheet would have a higher role with the mark that is asked for.
-bool raisesRole(const Session& session, const record::Content& content, const record::ReviewAsked& asked)
+bool raisesRole(const Session& session, const keys::Id& student, const record::Content& content,
+                const record::ReviewAsked& asked)
 {
-    const base::Result<requirement::RequirementSet> set = setInForce(session);
+    const base::Result<requirement::RequirementSet> set = setInForce(session, student, today(session));
     const role::RoleRules rules = set ? role::RoleRules{set.value().notApplicable} : role::RoleRules{};
     const auto outcome = [&](const sheet::Marks& marks) { return role::classify(marks, content.head.canceled, rules); };
     sheet::Marks after = content.marks.marks;
@@ -134,7 +135,9 @@ base::Result<Writing> acceptingReview(const Session& session, const SheetPlace& 
         return bad("Nobody has asked for a review of that mark, or it was answered already.");
     }
     return writing(
-        place, checkedAct(session, place, std::move(reason), raisesRole(session, place.record.content, pending->asked)),
+        place,
+        checkedAct(session, place, std::move(reason),
+                   raisesRole(session, place.student, place.record.content, pending->asked)),
         journal::ReviewAccepted{{}, hashOf(pending->request), {pending->asked.skill, pending->asked.wanted, {}}});
 }
 

@@ -75,6 +75,17 @@ std::vector<questions::SheetQuestion> sheetQuestions(const record::SheetRecord& 
     return questions::sheetQuestions(sheet, repudiated, countsOftenNotNeeded(sheet.content.procedures, catalogue));
 }
 
+std::vector<questions::SheetQuestion> sheetQuestions(const record::SheetRecord& sheet, bool repudiated,
+                                                     const catalogue::Catalogue& catalogue,
+                                                     const questions::SheetRules& rules)
+{
+    std::vector<questions::SheetQuestion> asked = sheetQuestions(sheet, repudiated, catalogue);
+    for (questions::SheetQuestion& question : questions::ruleQuestions(sheet, rules)) {
+        asked.push_back(std::move(question));
+    }
+    return asked;
+}
+
 std::vector<TimeQuestion> timeQuestions(const Session& session, const keys::Id& student)
 {
     std::vector<TimeQuestion> questions;

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/catalogue/catalogue.h"
-#include "core/questions/sheet_questions.h"
+#include "core/questions/rule_questions.h"
 #include "core/questions/signer_questions.h"
 #include "platform/session/session.h"
 #include "sync/merge/bounds.h"
@@ -24,6 +24,10 @@ bool countsOftenNotNeeded(const std::vector<std::string>& procedures, const cata
 /// Why an instructor should look at a sheet before initialing it.
 std::vector<questions::SheetQuestion> sheetQuestions(const record::SheetRecord& sheet, bool repudiated,
                                                      const catalogue::Catalogue& catalogue);
+/// The same with what does not fit the program's rules, as sheetRules() gives them for the student.
+std::vector<questions::SheetQuestion> sheetQuestions(const record::SheetRecord& sheet, bool repudiated,
+                                                     const catalogue::Catalogue& catalogue,
+                                                     const questions::SheetRules& rules);
 
 /// What clocks and receipts say that does not fit together about one entry.
 struct TimeQuestion {

@@ -88,7 +88,7 @@ void StaffDesk::readPeople()
     m_nextToFold = 0;
     m_nextToCount = 0;
     m_stamp = ++m_stamps;
-    const base::Result<requirement::RequirementSet> set = session::setInForce(*m_session);
+    const base::Result<requirement::RequirementSet> set = session::setOfPolicy(*m_session);
     m_set = set ? std::optional(set.value()) : std::nullopt;
     m_setError = words::problem(set);
     m_told.start();

@@ -15,10 +15,10 @@ struct Unread {
 };
 
 /// What an entry says.
-using Payload = std::variant<Unread, Grant, Revoke, Vouch, Policy, RequirementsChange, ClinicalDays, Sites,
-                             WhoMaySign, PreceptorStanding, SheetOpened, HeadChanged, Withdrawn, Attestation,
-                             Logged, ReviewAsked, HandOverEnded, Declined, Initial, Return, ReviewAccepted, Amend,
-                             Refile, Void, Complete, CompleteByException, Receipt, CardStatement, ForkFound, Admit>;
+using Payload = std::variant<Unread, Grant, Revoke, Vouch, Policy, RequirementsChange, ClinicalDays, Sites, WhoMaySign,
+                             PreceptorStanding, SheetOpened, HeadChanged, Withdrawn, Attestation, Logged, ReviewAsked,
+                             HandOverEnded, Declined, Initial, Return, ReviewAccepted, Amend, Refile, Void, Complete,
+                             CompleteByException, Receipt, CardStatement, ForkFound, Admit>;
 
 /// What the writer of an entry puts into it; bytes as FORMAT.md sections 3 and 4. A reason when a reader would refuse
 /// them: nothing is ever signed that does not read back. Unread has no bytes and is refused.

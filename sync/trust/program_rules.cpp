@@ -92,7 +92,7 @@ ProgramRules rulesInForce(const Authority& authority, const Feeds& feeds)
                 entry.payload);
         });
     }
-    return {endOf(chains.policies), chains.changes.walk(),   endsOf(chains.days),
+    return {endOf(chains.policies), chains.changes.walk(),    endsOf(chains.days),
             endOf(chains.sites),    endOf(chains.whoMaySign), endsOf(chains.standings)};
 }
 

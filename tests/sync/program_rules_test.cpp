@@ -159,8 +159,8 @@ TEST_CASE("A change is the latest by chain, not by time, and no older one comes 
     CHECK(rulesOf(world.all).sites->entry == (theirs ? replayed : second));
 
     const auto change = program.say(world.director, requirementsChange({}, className, "2026-03-01", "spread10"));
-    const auto later = program.sayAt(world.director, requirementsChange(change.hash, className, "2026-03-01", "cap15"),
-                                     -900'000);
+    const auto later =
+        program.sayAt(world.director, requirementsChange(change.hash, className, "2026-03-01", "cap15"), -900'000);
     CHECK(trust::setOn(rulesOf(world.all), {className}, dayOf("2026-03-02"))->id == "cap15");
     CHECK(rulesOf(world.all).changes.back().entry == later);
 }
@@ -204,9 +204,8 @@ TEST_CASE("Of two that stand on the same the director's goes before, then the sm
     }
     const auto one = program.say(world.instructor, daysOf(className, {"2026-03-02"}));
     const auto two = program.say(world.secondInstructor, daysOf(className, {"2026-03-03"}));
-    CHECK(rulesOf(world.all).days.at(className).entry == std::min(one, two, [](const auto& a, const auto& b) {
-              return a.hash < b.hash;
-          }));
+    CHECK(rulesOf(world.all).days.at(className).entry ==
+          std::min(one, two, [](const auto& a, const auto& b) { return a.hash < b.hash; }));
 }
 
 TEST_CASE("Clinical days have a chain for each class, a standing for each person", "[rules]")

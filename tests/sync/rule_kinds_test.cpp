@@ -169,12 +169,12 @@ TEST_CASE("A list has one order, and nothing stands in it twice", "[rules]")
     CHECK(journal::encode(journal::WhoMaySign{{}, {{"RN", 1}, {"RN", 2}}}).reason() == Reason::BadOrder);
 }
 
-TEST_CASE("Requirements and who may sign are the director's; days, sites and standing also the coordinators'", "[rules]")
+TEST_CASE("Requirements and who may sign are the director's; days, sites and standing also the coordinators'",
+          "[rules]")
 {
     const auto may = [](Kind kind) {
         std::vector<Role> roles;
-        for (const Role role :
-             {Role::Director, Role::Instructor, Role::Coordinator, Role::Contact, Role::Student}) {
+        for (const Role role : {Role::Director, Role::Instructor, Role::Coordinator, Role::Contact, Role::Student}) {
             if (trust::mayWrite(role, numberOf(kind))) {
                 roles.push_back(role);
             }
@@ -201,8 +201,8 @@ TEST_CASE("A rule in a student's stream is refused, by whoever reads it first", 
                   .reason() == Reason::WrongStream);
         // An older build kept it unread.
         const std::uint16_t kind = kindOf(rule);
-        const auto entry = journal::writeRawEntry(world.program, place, {minute(9), std::nullopt}, kind,
-                                                  encoded(rule), world.director.signing);
+        const auto entry = journal::writeRawEntry(world.program, place, {minute(9), std::nullopt}, kind, encoded(rule),
+                                                  world.director.signing);
         merge::Batch kept = merge::contents(world.all);
         kept.runs.push_back({feed, place.seq, {keys::ByteView(entry.value().bytes)}});
         const auto reopened = merge::reopen(world.program, kept);
