@@ -89,7 +89,8 @@ base::Result<CaseInput> readVaultCases(const Arguments& arguments, const catalog
         return book.error();
     }
     complainOfNotLogged(book.value());
-    CaseInput input{file, {}, std::move(book.value().reading), tally::everyStrength, {}, {}};
+    const std::vector<std::string> names = book.value().names;
+    CaseInput input{file, {}, std::move(book).value().reading, tally::everyStrength, {}, {}};
     if (const std::optional<std::string> named = arguments.value("set")) {
         base::Result<requirement::RequirementSet> set = files::requirementSet(*named);
         if (!set) {
@@ -98,7 +99,7 @@ base::Result<CaseInput> readVaultCases(const Arguments& arguments, const catalog
         input.set = std::move(set).value();
         return input;
     }
-    const base::Result<bool> known = takeSets(input, session, chosen.value().students, book.value().names);
+    const base::Result<bool> known = takeSets(input, session, chosen.value().students, names);
     return known ? base::Result<CaseInput>(std::move(input)) : known.error();
 }
 

@@ -372,6 +372,26 @@
         <source>%1 is filed under %2; the catalog has it under %3.</source>
         <translation>%1 está en %2; el catálogo lo tiene en %3.</translation>
     </message>
+    <message>
+        <source>The program does not list the credential with which %1 signed for this role.</source>
+        <translation>El programa no incluye en su lista, para esta función, la credencial con la que firmó %1.</translation>
+    </message>
+    <message>
+        <source>By the day of the case the program had not oriented %1.</source>
+        <translation>El día del caso, el programa aún no había orientado a %1.</translation>
+    </message>
+    <message>
+        <source>%1 is not active as a preceptor of the program.</source>
+        <translation>%1 no figura en activo como preceptor del programa.</translation>
+    </message>
+    <message>
+        <source>The day of the case is no clinical day of the class.</source>
+        <translation>El día del caso no es un día clínico de la clase.</translation>
+    </message>
+    <message>
+        <source>On that day the class was at %1.</source>
+        <translation>Ese día la clase estaba en %1.</translation>
+    </message>
 </context>
 <context>
     <name>CheckedSheetPage</name>

@@ -46,7 +46,8 @@ bool Checks::waits(const Student& student, const record::SheetRecord& sheet)
 std::vector<questions::SheetQuestion> Checks::questionsOf(const Student& student,
                                                           const record::SheetRecord& sheet) const
 {
-    return session::sheetQuestions(sheet, questions::isRepudiated(sheet, student.notTheirs), m_desk.catalogue());
+    return session::sheetQuestions(sheet, questions::isRepudiated(sheet, student.notTheirs), m_desk.catalogue(),
+                                   student.rules);
 }
 
 bool Checks::isOwn(const record::SheetRecord& sheet) const

@@ -127,6 +127,7 @@ void StaffDesk::fold(Student& student)
     student.record = m_session->recordOf(student.person.id);
     student.names = record::shortNames(student.record);
     student.notTheirs = session::repudiatedIn(*m_session, student.person.id);
+    student.rules = session::sheetRules(*m_session, student.person.id);
     student.folded = true;
     student.stamp = m_stamp = ++m_stamps;
 }

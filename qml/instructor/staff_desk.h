@@ -3,6 +3,7 @@
 #include "core/tally/tally.h"
 #include "platform/session/case_book.h"
 #include "platform/session/directory.h"
+#include "platform/session/sheet_rules.h"
 #include "qml/student/shelf.h"
 
 #include <QElapsedTimer>
@@ -32,13 +33,14 @@ struct Student {
     record::StudentRecord record;
     record::ShortNames names;
     std::set<base::EntryHash> notTheirs; ///< signatures that a preceptor says are not theirs
+    questions::SheetRules rules;         ///< of the program, for these sheets
     /// Counted under the set in force; empty until it was asked for, or when it could not be counted.
     struct Counted {
         session::CaseBook cases;
         tally::StudentTally tally; ///< recorded, placed as best, without what to ask for next
     };
     std::unique_ptr<Counted> counted;
-    bool folded = false;     ///< record, names and notTheirs are there
+    bool folded = false;     ///< record, names, notTheirs and rules are there
     std::uint64_t stamp = 0; ///< another one whenever it was folded or counted anew
 
     /// Empty: of any class.
