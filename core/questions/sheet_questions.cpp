@@ -98,7 +98,7 @@ std::vector<SheetQuestion> sheetQuestions(const record::SheetRecord& sheet, bool
     std::vector<SheetQuestion> asked;
     const auto ask = [&](Kind kind, std::string sentence, std::optional<sheet::Skill> skill = std::nullopt,
                          std::size_t count = 0) {
-        asked.push_back({kind, skill, count, {}, std::move(sentence)});
+        asked.push_back({kind, skill, count, {}, std::move(sentence), {}});
     };
     if (repudiated) {
         ask(Kind::NotTheirs, "The preceptor says that a signature on it is not theirs.");

@@ -26,6 +26,12 @@ enum class SheetQuestionKind : std::uint8_t {
     NotApplicableSkill,  ///< `skill`
     NotApplicableCounts, ///< where counts are usual
     SameCase,            ///< an import and another sheet, `sheets`, have the same date and procedure
+    // held against the program's rules: ruleQuestions()
+    CredentialNotListed, ///< of `name`, for the role of the sheet
+    NotOriented,         ///< `name`, by the day of the case
+    NotActive,           ///< `name`
+    NoClinicalDay,       ///< on that day
+    OtherSite,           ///< on that day the class was at `name`
 };
 
 struct SheetQuestion {
@@ -34,6 +40,7 @@ struct SheetQuestion {
     std::size_t count = 0;             ///< of wrong tries
     std::vector<std::string> sheets;   ///< short ids, of the same case
     std::string sentence;              ///< to the instructor
+    std::string name;                  ///< of the preceptor or sites that are meant
 
     bool operator==(const SheetQuestion&) const = default;
 };

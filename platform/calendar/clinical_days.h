@@ -9,8 +9,7 @@
 #include <string_view>
 #include <vector>
 
-/// Clinical days in and out of calendars (iCalendar, RFC 5545), read and written by libical. The journal holds no
-/// clinical days; whoever uses this keeps them in a calendar.
+/// Clinical days in and out of calendars (iCalendar, RFC 5545), read and written by libical.
 namespace peelpack::calendar {
 
 /// A day at a site, in the site's own time.

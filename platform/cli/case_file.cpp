@@ -31,6 +31,18 @@ void complainOfEach(const std::string& file, const std::vector<sheet::Finding>& 
 
 } // namespace
 
+const requirement::RequirementSet& CaseInput::setFor(std::string_view student) const
+{
+    const session::SetsAround* named = around(student);
+    return named == nullptr ? set : setsById.at(named->inForce.id);
+}
+
+const session::SetsAround* CaseInput::around(std::string_view student) const
+{
+    const auto found = setsAround.find(student);
+    return found == setsAround.end() ? nullptr : &found->second;
+}
+
 OptionSpec catalogueOption()
 {
     return {"catalogue", "FILE", "a table of procedures laid over the shipped catalogue"};
@@ -85,7 +97,7 @@ base::Result<CaseInput> readCaseInput(const Arguments& arguments,
     if (!reading) {
         return base::Error{reading.error().code, file + ": " + reading.error().sentence};
     }
-    return CaseInput{file, std::move(set).value(), std::move(reading).value()};
+    return CaseInput{file, std::move(set).value(), std::move(reading).value(), tally::usualStrengths, {}, {}};
 }
 
 void complainOf(const std::string& file, const sheet::ReadReport& report, std::string_view rest)

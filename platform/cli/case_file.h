@@ -6,11 +6,14 @@
 #include "core/sheet/sheet_reader.h"
 #include "core/tally/candidate.h"
 #include "platform/cli/arguments.h"
+#include "platform/session/program_rules.h"
 
 #include <nlohmann/json.hpp>
 
 #include <functional>
+#include <map>
 #include <string>
+#include <vector>
 
 namespace peelpack::cli {
 
@@ -22,9 +25,17 @@ base::Result<catalogue::Catalogue> catalogueFor(const Arguments& arguments);
 /// What `role` and `tally` work on.
 struct CaseInput {
     std::string file;
-    requirement::RequirementSet set;
+    requirement::RequirementSet set; ///< of a vault without --set: everybody's, or the policy's where they differ
     sheet::SheetReader::Reading reading;
     tally::AcceptedStrengths accepted = tally::usualStrengths; ///< signatures that reach the level attested
+    /// Of a vault's students by their names in the book; empty: everybody is counted under `set`.
+    std::map<std::string, session::SetsAround, std::less<>> setsAround;
+    std::map<std::string, requirement::RequirementSet> setsById; ///< all of those that are at hand
+
+    /// The set under which a student is counted.
+    [[nodiscard]] const requirement::RequirementSet& setFor(std::string_view student) const;
+    /// What is said of a student's sets; null where everybody is counted under `set`.
+    [[nodiscard]] const session::SetsAround* around(std::string_view student) const;
 };
 
 /// Reads the file that the first operand names, under --catalogue and --set, showing progress; a vault is unlocked, and

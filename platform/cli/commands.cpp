@@ -14,8 +14,8 @@ std::vector<Command> allCommands()
     std::vector<Command> commands{roleCommand(),      tallyCommand(),  findCommand(), checkCommand(),  queueCommand(),
                                   questionsCommand(), sampleCommand(), rowsCommand(), importCommand(), demoCommand()};
     for (const std::vector<Command>& group :
-         {programCommands(), enrollCommands(), sheetCommands(), signCommands(), preceptorCommands(), exchangeCommands(),
-          instructorCommands(), recordCommands(), printCommands(), vaultCommands()}) {
+         {programCommands(), ruleCommands(), enrollCommands(), sheetCommands(), signCommands(), preceptorCommands(),
+          exchangeCommands(), instructorCommands(), recordCommands(), printCommands(), vaultCommands()}) {
         commands.insert(commands.end(), group.begin(), group.end());
     }
     return commands;

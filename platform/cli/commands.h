@@ -23,6 +23,8 @@ Command rowsCommand();
 Command importCommand();
 /// Setting up a program and its rules.
 std::vector<Command> programCommands();
+/// The program's rules besides its policy: requirements, days, sites, signers, preceptors' standing.
+std::vector<Command> ruleCommands();
 /// Inviting, joining, granting, ending.
 std::vector<Command> enrollCommands();
 /// What a student writes about case sheets, and looking at them.

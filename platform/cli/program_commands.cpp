@@ -4,6 +4,7 @@
 #include "platform/cli/answer.h"
 #include "platform/cli/output.h"
 #include "platform/cli/policy_words.h"
+#include "platform/cli/rule_words.h"
 #include "platform/cli/short_id.h"
 #include "platform/cli/vault_access.h"
 #include "platform/session/directory.h"
@@ -190,6 +191,7 @@ base::Result<Answer> showProgram(const Arguments& arguments)
     } else {
         answer.text += "The rules in force are not known here yet; take in a parcel.\n";
     }
+    addRules(session, answer.json, answer.text);
     answer.json["people"] = nlohmann::ordered_json::array();
     answer.text += "People:\n";
     for (const session::Person& person : directory.people()) {
@@ -208,13 +210,16 @@ base::Result<Answer> showProgram(const Arguments& arguments)
                             {"epoch", key.epoch},
                             {"revoked", key.revoked}});
         }
+        const auto standing = session::standingOf(session, preceptor.id);
         answer.json["preceptors"].push_back({{"id", keys::hex(preceptor.id.view())},
                                              {"name", preceptor.name},
                                              {"credential", preceptor.credential},
                                              {"site", preceptor.site},
-                                             {"keys", keys}});
+                                             {"keys", keys},
+                                             {"standing", standingJson(standing)}});
         answer.text += "  " + shortId(preceptor.id) + "  " + preceptor.name + "  " + preceptor.credential + "  " +
-                       preceptor.site + "  " + base::listed(words, "and") + "\n";
+                       preceptor.site + "  " + base::listed(words, "and") +
+                       (standing ? "  " + standingText(standing) : "") + "\n";
     }
     return answer;
 }

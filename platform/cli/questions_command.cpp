@@ -12,6 +12,7 @@
 #include "platform/cli/vault_rows.h"
 #include "platform/session/checks.h"
 #include "platform/session/repudiations.h"
+#include "platform/session/sheet_rules.h"
 
 #include <algorithm>
 #include <map>
@@ -106,11 +107,13 @@ base::Result<Answer> askAboutVault(const Arguments& arguments, const questions::
         const keys::Id id = session::idOf(student.student);
         const record::ShortNames names = record::shortNames(student);
         const std::set<base::EntryHash> notTheirs = session::repudiatedIn(session, id);
+        const questions::SheetRules rules = session::sheetRules(session, id);
         for (const record::SheetRecord& sheet : student.sheets) {
             if (sheet.standing != record::SheetStanding::Withdrawn && sheet.standing != record::SheetStanding::Void) {
-                collected.sheet(names.sheets.at(sheet.id), sheet.content.head.date,
-                                sentencesOf(session::sheetQuestions(
-                                    student, sheet, questions::isRepudiated(sheet, notTheirs), catalogue.value())));
+                collected.sheet(
+                    names.sheets.at(sheet.id), sheet.content.head.date,
+                    sentencesOf(session::sheetQuestions(student, sheet, questions::isRepudiated(sheet, notTheirs),
+                                                        catalogue.value(), rules)));
             }
         }
         collected.times(session, id);

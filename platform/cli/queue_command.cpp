@@ -10,6 +10,7 @@
 #include "platform/files/resources.h"
 #include "platform/session/checks.h"
 #include "platform/session/repudiations.h"
+#include "platform/session/sheet_rules.h"
 
 namespace peelpack::cli {
 namespace {
@@ -32,6 +33,7 @@ base::Result<Answer> queue(const Arguments& arguments)
         const keys::Id id = session::idOf(student.student);
         const record::ShortNames names = record::shortNames(student);
         const std::set<base::EntryHash> notTheirs = session::repudiatedIn(session, id);
+        const questions::SheetRules rules = session::sheetRules(session, id);
         nlohmann::ordered_json list = nlohmann::ordered_json::array();
         std::string lines;
         for (const record::SheetRecord& sheet : student.sheets) {
@@ -41,7 +43,7 @@ base::Result<Answer> queue(const Arguments& arguments)
             }
             ++count;
             const std::vector<std::string> questions =
-                sentencesOf(session::sheetQuestions(student, sheet, repudiated, catalogue.value()));
+                sentencesOf(session::sheetQuestions(student, sheet, repudiated, catalogue.value(), rules));
             const std::string& name = names.sheets.at(sheet.id);
             lines += sheetLine(sheet, name);
             if (sheet.imported) {

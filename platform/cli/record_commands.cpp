@@ -85,8 +85,8 @@ base::Result<Answer> complete(const Arguments& arguments)
         return written.error();
     }
     Answer answer;
-    answer.json = {{"complete", true}, {"requirementSet", state.policy.requirementSet}};
-    answer.text = "Complete under " + state.policy.requirementSet + ", as initialed.\n";
+    answer.json = {{"complete", true}, {"requirementSet", state.requirementSet}};
+    answer.text = "Complete under " + state.requirementSet + ", as initialed.\n";
     return answer;
 }
 

@@ -34,12 +34,13 @@ SheetRole roleOfSheet(const sheet::SheetBook& book, const sheet::BookSheet& shee
     return out;
 }
 
-void printText(Output& out, const sheet::SheetBook& book, const requirement::RequirementSet& set)
+void printText(Output& out, const CaseInput& input)
 {
+    const sheet::SheetBook& book = input.reading.book;
     for (const sheet::BookStudent& student : book.students()) {
         out << student.name << "\n";
         for (const sheet::BookSheet& sheet : book.sheetsOf(student)) {
-            const SheetRole role = roleOfSheet(book, sheet, set);
+            const SheetRole role = roleOfSheet(book, sheet, input.setFor(student.name));
             out << "  " << sheet.date.iso() << "  " << sheet.id << "  " << label(role.outcome) << "\n";
             for (const sheet::BookRow& row : book.rowsOf(sheet)) {
                 out << "      " << book.procedure(row) << "\n";
@@ -52,15 +53,16 @@ void printText(Output& out, const sheet::SheetBook& book, const requirement::Req
     }
 }
 
-void printJson(Output& out, const sheet::SheetReader::Reading& reading, const requirement::RequirementSet& set)
+void printJson(Output& out, const CaseInput& input)
 {
-    out << "{\"set\": " << nlohmann::json(set.id).dump()
+    const sheet::SheetReader::Reading& reading = input.reading;
+    out << "{\"set\": " << nlohmann::json(input.set.id).dump()
         << ", \"refused\": " << findingsJson(reading.report.refused).dump()
         << ", \"warnings\": " << findingsJson(reading.report.warnings).dump() << ",\n \"sheets\": [";
     bool first = true;
     for (const sheet::BookStudent& student : reading.book.students()) {
         for (const sheet::BookSheet& sheet : reading.book.sheetsOf(student)) {
-            const SheetRole role = roleOfSheet(reading.book, sheet, set);
+            const SheetRole role = roleOfSheet(reading.book, sheet, input.setFor(student.name));
             nlohmann::ordered_json questions = nlohmann::ordered_json::array();
             for (const role::Question& question : role.questions) {
                 questions.push_back({{"skill", column(question.skill)}, {"question", question.sentence}});
@@ -83,13 +85,12 @@ int run(const Arguments& arguments)
         return exitCodeOf(input.error().code);
     }
     const std::string& file = input.value().file;
-    const requirement::RequirementSet& set = input.value().set;
     const sheet::SheetReader::Reading& reading = input.value().reading;
     Output out;
     if (arguments.has("json")) {
-        printJson(out, reading, set);
+        printJson(out, input.value());
     } else {
-        printText(out, reading.book, set);
+        printText(out, input.value());
     }
     const bool done = written(out);
     if (!arguments.has("json")) {

@@ -5,6 +5,7 @@
 #include "core/sheet/identifiers.h"
 #include "core/sheet/row_parser.h"
 #include "platform/cli/output.h"
+#include "platform/cli/time_of_day.h"
 #include "platform/files/text_file.h"
 
 #include <algorithm>
@@ -16,24 +17,6 @@ namespace {
 base::Error usage(std::string sentence)
 {
     return {base::ErrorCode::BadUsage, std::move(sentence)};
-}
-
-/// "07:30"; empty when it is no time of day.
-std::optional<journal::MinuteOfDay> minuteOf(const std::string& text)
-{
-    const bool shaped = text.size() == 5 && text[2] == ':' && std::all_of(text.begin(), text.end(), [](char c) {
-                            return c == ':' || (c >= '0' && c <= '9');
-                        });
-    if (!shaped || text[0] == ':' || text[1] == ':' || text[3] == ':' || text[4] == ':') {
-        return std::nullopt;
-    }
-    const int hours = (text[0] - '0') * 10 + (text[1] - '0');
-    const int minutes = (text[3] - '0') * 10 + (text[4] - '0');
-    constexpr int minutesInHour = 60;
-    if (hours > 23 || minutes >= minutesInHour) {
-        return std::nullopt;
-    }
-    return static_cast<journal::MinuteOfDay>(hours * minutesInHour + minutes);
 }
 
 /// "Y", "N", "A" or "NA".

@@ -9,6 +9,8 @@
 #include "platform/cli/tally_text.h"
 
 #include <algorithm>
+#include <map>
+#include <memory>
 #include <optional>
 
 namespace peelpack::cli {
@@ -50,39 +52,110 @@ base::Result<Options> optionsFrom(const Arguments& arguments)
     return options;
 }
 
-/// Tallies and prints every student; answers whether all are complete.
-bool printStudents(Output& out, const sheet::SheetBook& book, const requirement::RequirementSet& set,
-                   const Options& options, bool progress, const tally::AcceptedStrengths& accepted)
-{
-    tally::Tallier tallier(set, options.level, accepted);
-    Progress shown(progress);
-    bool allComplete = true;
-    std::size_t done = 0;
-    if (options.brief) {
-        out << briefHeader(set);
+/// Tallies students, each under the sets that matter to them, and prints them.
+class StudentPrinter {
+public:
+    StudentPrinter(Output& out, const CaseInput& input, const Options& options)
+        : m_out(out), m_input(input), m_options(options)
+    {
     }
-    for (const sheet::BookStudent& student : book.students()) {
-        shown.show("students tallied:", done, book.students().size());
-        if (options.student && *options.student != student.name) {
-            continue;
+
+    /// Prints every student, or the one that is asked for; answers whether all are complete.
+    bool print(bool progress)
+    {
+        const std::vector<sheet::BookStudent>& students = m_input.reading.book.students();
+        Progress shown(progress);
+        bool allComplete = true;
+        for (std::size_t i = 0; i < students.size() && !m_out.failed(); ++i) {
+            shown.show("students tallied:", i, students.size());
+            if (!m_options.student || *m_options.student == students[i].name) {
+                allComplete = printStudent(students[i]) && allComplete;
+            }
         }
-        const tally::StudentTally tally = tallier.tally(book, student, options.wanted);
-        const tally::Count& count = options.wanted.best ? tally.best : tally.asLogged;
-        allComplete = allComplete && count.value.counted == static_cast<std::int32_t>(set.required());
-        if (options.json) {
-            out << (done == 0 ? "\n  " : ",\n  ") << studentJson(book, student, set, tally, options.wanted).dump();
-        } else if (options.brief) {
-            out << briefLine(student, set, tally, options.wanted);
+        return allComplete;
+    }
+
+    /// The sets that students were counted under, each once, in the order of the first of them; the input's for nobody.
+    [[nodiscard]] std::vector<const requirement::RequirementSet*> sets() const
+    {
+        return m_sets.empty() ? std::vector{&m_input.set} : m_sets;
+    }
+
+private:
+    bool printStudent(const sheet::BookStudent& student)
+    {
+        const sheet::SheetBook& book = m_input.reading.book;
+        const requirement::RequirementSet& set = m_input.setFor(student.name);
+        const session::SetsAround* around = m_input.around(student.name);
+        const tally::StudentTally tally = tallier(set).tally(book, student, m_options.wanted);
+        const bool isNewSet = std::find(m_sets.begin(), m_sets.end(), &set) == m_sets.end();
+        if (isNewSet) {
+            m_sets.push_back(&set);
+        }
+        if (m_options.json) {
+            nlohmann::ordered_json json = studentJson(book, student, set, tally, m_options.wanted);
+            if (around != nullptr) {
+                addSets(json, around->inForce);
+            }
+            eachOther(student, [&](const auto& other, const auto* otherSet, const auto& otherTally) {
+                addOtherSet(json, other, book, otherSet, otherTally, m_options.wanted);
+            });
+            m_out << (m_printed == 0 ? "\n  " : ",\n  ") << json.dump();
+        } else if (m_options.brief) {
+            if (&set != m_columns) {
+                m_out << (m_columns == nullptr ? "" : "\n") << briefHeader(set);
+                m_columns = &set;
+            }
+            m_out << briefLine(student, set, tally, m_options.wanted);
+            eachOther(student, [&](const auto& other, const auto* otherSet, const auto& otherTally) {
+                m_out << briefOtherLine(other, otherSet, otherTally, m_options.wanted);
+            });
         } else {
-            out << studentText(book, student, set, tally, options.wanted);
+            m_out << studentText(book, student, set, tally, m_options.wanted,
+                                 around == nullptr ? std::string() : setInForceText(around->inForce));
+            eachOther(student, [&](const auto& other, const auto* otherSet, const auto& otherTally) {
+                m_out << otherTallyText(other, otherSet, otherTally, m_options.wanted);
+            });
         }
-        ++done;
-        if (out.failed()) {
-            break;
+        ++m_printed;
+        const tally::Count& count = m_options.wanted.best ? tally.best : tally.asLogged;
+        return count.value.counted == static_cast<std::int32_t>(set.required());
+    }
+
+    /// The tally under each other set of a student; without set and tally where it is not at hand.
+    template <class Take>
+    void eachOther(const sheet::BookStudent& student, const Take& take)
+    {
+        const session::SetsAround* around = m_input.around(student.name);
+        if (around == nullptr) {
+            return;
+        }
+        for (const session::OtherSet& other : around->others) {
+            const auto set = m_input.setsById.find(other.set.id);
+            const bool known = set != m_input.setsById.end();
+            take(other, known ? &set->second : nullptr,
+                 known ? tallier(set->second).tally(m_input.reading.book, student, m_options.wanted)
+                       : tally::StudentTally{});
         }
     }
-    return allComplete;
-}
+
+    tally::Tallier& tallier(const requirement::RequirementSet& set)
+    {
+        auto& made = m_talliers[set.id];
+        if (!made) {
+            made = std::make_unique<tally::Tallier>(set, m_options.level, m_input.accepted);
+        }
+        return *made;
+    }
+
+    Output& m_out;
+    const CaseInput& m_input;
+    const Options& m_options;
+    std::map<std::string, std::unique_ptr<tally::Tallier>> m_talliers; // by set
+    std::vector<const requirement::RequirementSet*> m_sets;
+    const requirement::RequirementSet* m_columns = nullptr; // of the table being printed
+    std::size_t m_printed = 0;
+};
 
 int run(const Arguments& arguments)
 {
@@ -96,7 +169,8 @@ int run(const Arguments& arguments)
         complain(input.error().sentence);
         return exitCodeOf(input.error().code);
     }
-    const auto& [file, set, reading, accepted] = input.value();
+    const std::string& file = input.value().file;
+    const sheet::SheetReader::Reading& reading = input.value().reading;
     const sheet::ReadReport& report = reading.report;
     const std::optional<std::string>& only = options.value().student;
     if (arguments.has("strict") && !report.refused.empty()) {
@@ -112,18 +186,19 @@ int run(const Arguments& arguments)
     }
     Output out;
     if (options.value().json) {
+        const requirement::RequirementSet& set = only ? input.value().setFor(*only) : input.value().set;
         out << "{\"set\": " << nlohmann::json(set.id).dump() << ", \"level\": \"" << id(options.value().level)
             << "\", \"refused\": " << findingsJson(report.refused).dump()
             << ", \"warnings\": " << findingsJson(report.warnings).dump() << ",\n \"students\": [";
     }
-    const bool allComplete =
-        printStudents(out, reading.book, set, options.value(), arguments.has("progress"), accepted);
+    StudentPrinter printer(out, input.value(), options.value());
+    const bool allComplete = printer.print(arguments.has("progress"));
     if (options.value().json) {
         out << "]}\n";
     } else if (reading.book.students().empty()) {
         out << "No case sheet of " << file << " could be counted.\n";
     } else {
-        out << tallyFooter(set, options.value().level);
+        out << tallyFooter(printer.sets(), options.value().level);
     }
     const bool done = written(out);
     if (!options.value().json) {

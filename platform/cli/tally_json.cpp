@@ -63,17 +63,9 @@ ordered_json countJson(const sheet::SheetBook& book, const requirement::Requirem
             {"cases", casesJson(book, set, tally, count)}};
 }
 
-} // namespace
-
-ordered_json studentJson(const sheet::SheetBook& book, const sheet::BookStudent& student,
-                         const requirement::RequirementSet& set, const tally::StudentTally& tally,
-                         const tally::Wanted& wanted)
+void addCounts(ordered_json& json, const sheet::SheetBook& book, const requirement::RequirementSet& set,
+               const tally::StudentTally& tally, const tally::Wanted& wanted)
 {
-    ordered_json json{{"student", student.name},
-                      {"sheets", tally.sheets},
-                      {"observed", tally.observed},
-                      {"unmarked", tally.unmarked},
-                      {"canceled", tally.canceled}};
     if (wanted.best) {
         json["best"] = countJson(book, set, tally, tally.best);
     }
@@ -89,7 +81,41 @@ ordered_json studentJson(const sheet::SheetBook& book, const sheet::BookStudent&
         }
         json["next"] = std::move(next);
     }
+}
+
+} // namespace
+
+ordered_json studentJson(const sheet::SheetBook& book, const sheet::BookStudent& student,
+                         const requirement::RequirementSet& set, const tally::StudentTally& tally,
+                         const tally::Wanted& wanted)
+{
+    ordered_json json{{"student", student.name},
+                      {"sheets", tally.sheets},
+                      {"observed", tally.observed},
+                      {"unmarked", tally.unmarked},
+                      {"canceled", tally.canceled}};
+    addCounts(json, book, set, tally, wanted);
     return json;
+}
+
+void addSets(ordered_json& json, const session::SetByName& named)
+{
+    json["set"] = named.id;
+    json["setFrom"] = named.from ? ordered_json(named.from->iso()) : ordered_json(nullptr);
+    json["otherSets"] = ordered_json::array();
+}
+
+void addOtherSet(ordered_json& json, const session::OtherSet& other, const sheet::SheetBook& book,
+                 const requirement::RequirementSet* set, const tally::StudentTally& tally, const tally::Wanted& wanted)
+{
+    ordered_json one{{"set", other.set.id},
+                     {"coming", other.coming},
+                     {"change", other.change.iso()},
+                     {"reason", other.coming ? other.set.reason : std::string()}};
+    if (set != nullptr) {
+        addCounts(one, book, *set, tally, wanted);
+    }
+    json["otherSets"].push_back(std::move(one));
 }
 
 } // namespace peelpack::cli

@@ -175,11 +175,12 @@ std::string strokes(std::uint32_t placed, std::uint32_t required, bool firstScru
 
 std::string studentText(const sheet::SheetBook& book, const sheet::BookStudent& student,
                         const requirement::RequirementSet& set, const tally::StudentTally& tally,
-                        const tally::Wanted& wanted)
+                        const tally::Wanted& wanted, const std::string& under)
 {
     const tally::Count& count = wanted.best ? tally.best : tally.asLogged;
     std::string text(student.name);
-    text += "\n  " + numberOf(static_cast<std::uint32_t>(count.value.counted), set.required()) + " counted, " +
+    text += (under.empty() ? "" : "\n  " + under) + "\n  " +
+            numberOf(static_cast<std::uint32_t>(count.value.counted), set.required()) + " counted, " +
             std::to_string(count.value.firstScrub) + " of them in first-scrub targets; from " +
             base::counted(tally.sheets, "sheet", "sheets") + " (" +
             base::counted(tally.observed, "observation", "observations") + ", " + std::to_string(tally.unmarked) +
@@ -204,6 +205,43 @@ std::string studentText(const sheet::SheetBook& book, const sheet::BookStudent& 
         addRefiled(text, book, tally);
     }
     addNotCounted(text, book, set, tally, count);
+    return text + '\n';
+}
+
+namespace {
+
+std::string whoseAndWhy(const session::SetByName& named)
+{
+    std::string text = named.className.empty() ? "every class" : named.className;
+    return text + (named.reason.empty() ? "" : ": " + named.reason);
+}
+
+} // namespace
+
+std::string setInForceText(const session::SetByName& named)
+{
+    return "Set in force: " + named.id +
+           (named.from ? ", since " + named.from->iso() + " (" + whoseAndWhy(named) + ")." : ".");
+}
+
+std::string otherSetText(const session::OtherSet& other)
+{
+    return other.set.id + (other.coming ? ", from " + other.change.iso() + " on (" + whoseAndWhy(other.set) + ")"
+                                        : ", in force before " + other.change.iso());
+}
+
+std::string otherTallyText(const session::OtherSet& other, const requirement::RequirementSet* set,
+                           const tally::StudentTally& tally, const tally::Wanted& wanted)
+{
+    std::string text = "  Under " + otherSetText(other) + ": ";
+    if (set == nullptr) {
+        return text + "not counted, that set is not at hand.\n\n";
+    }
+    const tally::Count& count = wanted.best ? tally.best : tally.asLogged;
+    text += numberOf(static_cast<std::uint32_t>(count.value.counted), set->required()) + " counted\n";
+    for (std::size_t i = 0; i < set->targets.size(); ++i) {
+        addTarget(text, set->targets[i], count.targets[i]);
+    }
     return text + '\n';
 }
 
@@ -246,6 +284,16 @@ std::string briefLine(const sheet::BookStudent& student, const requirement::Requ
     return text + '\n';
 }
 
+std::string briefOtherLine(const session::OtherSet& other, const requirement::RequirementSet* set,
+                           const tally::StudentTally& tally, const tally::Wanted& wanted)
+{
+    const tally::Count& count = wanted.best ? tally.best : tally.asLogged;
+    return "  under " + otherSetText(other) + ": " +
+           (set == nullptr ? "that set is not at hand"
+                           : numberOf(static_cast<std::uint32_t>(count.value.counted), set->required())) +
+           "\n";
+}
+
 namespace {
 
 /// Broken between words so that no line is longer than `width` bytes, unless a word is.
@@ -269,12 +317,20 @@ std::string wrapped(std::string_view text, std::size_t width)
 
 } // namespace
 
-std::string tallyFooter(const requirement::RequirementSet& set, tally::Level level)
+std::string tallyFooter(const std::vector<const requirement::RequirementSet*>& sets, tally::Level level)
 {
     constexpr std::size_t width = 100;
-    return wrapped("Requirements: " + set.id + ", " + set.title + ". Level: " + std::string(id(level)) + ".", width) +
-           "\nStrokes: | first scrub, : first or second scrub, / closes a five, . still needed.\n" +
-           wrapped("Source: " + (set.source.empty() ? std::string("not named") : set.source), width) + "\n" +
+    std::string requirements;
+    std::string sources;
+    for (const requirement::RequirementSet* set : sets) {
+        requirements +=
+            wrapped("Requirements: " + set->id + ", " + set->title + ". Level: " + std::string(id(level)) + ".",
+                    width) +
+            "\n";
+        sources += wrapped("Source: " + (set->source.empty() ? std::string("not named") : set->source), width) + "\n";
+    }
+    return requirements + "Strokes: | first scrub, : first or second scrub, / closes a five, . still needed.\n" +
+           sources +
            wrapped("Only initialed cases support completion; the program's director decides which requirements are in "
                    "force "
                    "and who has met them.",

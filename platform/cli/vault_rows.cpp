@@ -9,6 +9,8 @@
 
 #include <QFile>
 
+#include <set>
+
 namespace peelpack::cli {
 
 bool isVaultFile(const std::string& file)
@@ -28,6 +30,49 @@ void complainOfNotLogged(const session::CaseBook& book)
     }
 }
 
+namespace {
+
+/// The sets of these students, named so in the book.
+base::Result<bool> takeSets(CaseInput& input, const session::Session& session, const std::vector<keys::Id>& students,
+                            const std::vector<std::string>& names)
+{
+    const base::Date today = session::today(session);
+    const auto load = [&](const session::SetByName& named) -> base::Result<bool> {
+        if (!input.setsById.contains(named.id)) {
+            base::Result<requirement::RequirementSet> set = session::setNamed(named);
+            if (!set) {
+                return set.error();
+            }
+            input.setsById.emplace(named.id, std::move(set).value());
+        }
+        return true;
+    };
+    std::set<std::string> inForce;
+    for (std::size_t i = 0; i < students.size(); ++i) {
+        session::SetsAround sets = session::setsAround(session, students[i], today);
+        if (const base::Result<bool> loaded = load(sets.inForce); !loaded) {
+            return loaded;
+        }
+        for (const session::OtherSet& other : sets.others) {
+            (void)load(other.set).ok(); // one that is not at hand is named all the same
+        }
+        inForce.insert(sets.inForce.id);
+        input.setsAround.emplace(names[i], std::move(sets));
+    }
+    if (inForce.size() == 1) {
+        input.set = input.setsById.at(*inForce.begin());
+        return true;
+    }
+    base::Result<requirement::RequirementSet> set = session::setOfPolicy(session);
+    if (!set) {
+        return set.error();
+    }
+    input.set = std::move(set).value();
+    return true;
+}
+
+} // namespace
+
 base::Result<CaseInput> readVaultCases(const Arguments& arguments, const catalogue::Catalogue& catalogue)
 {
     const std::string& file = arguments.operands.front();
@@ -39,18 +84,23 @@ base::Result<CaseInput> readVaultCases(const Arguments& arguments, const catalog
         return chosen.error();
     }
     const session::Session& session = chosen.value().session();
-    const std::optional<std::string> named = arguments.value("set");
-    base::Result<requirement::RequirementSet> set =
-        named ? files::requirementSet(*named) : session::setInForce(session);
-    if (!set) {
-        return set.error();
-    }
     base::Result<session::CaseBook> book = session::caseBook(session, catalogue, chosen.value().records());
     if (!book) {
         return book.error();
     }
     complainOfNotLogged(book.value());
-    return CaseInput{file, std::move(set).value(), std::move(book).value().reading, tally::everyStrength};
+    const std::vector<std::string> names = book.value().names;
+    CaseInput input{file, {}, std::move(book).value().reading, tally::everyStrength, {}, {}};
+    if (const std::optional<std::string> named = arguments.value("set")) {
+        base::Result<requirement::RequirementSet> set = files::requirementSet(*named);
+        if (!set) {
+            return set.error();
+        }
+        input.set = std::move(set).value();
+        return input;
+    }
+    const base::Result<bool> known = takeSets(input, session, chosen.value().students, names);
+    return known ? base::Result<CaseInput>(std::move(input)) : known.error();
 }
 
 } // namespace peelpack::cli

@@ -51,8 +51,8 @@ public:
     {
         m_document.blocks.emplace_back(NewPage{});
         m_document.add(Style::Title, QStringLiteral("Case log: %1").arg(text(m_student.name)));
-        m_document.add(Style::Quiet, text(m_counted.set.title +
-                                          ". Required: " + std::to_string(m_counted.set.required()) + " cases."));
+        m_document.add(Style::Quiet,
+                       text(setOf().title + ". Required: " + std::to_string(setOf().required()) + " cases."));
         if (m_student.decision) {
             m_document.add(Style::Body, decisionText(*m_student.decision));
         }
@@ -62,6 +62,8 @@ public:
     }
 
 private:
+    [[nodiscard]] const requirement::RequirementSet& setOf() const { return m_counted.setOf(m_student); }
+
     void writeTargets()
     {
         Table table{{{QStringLiteral("Target"), 6, false},
@@ -70,7 +72,7 @@ private:
                      {QStringLiteral("Signed"), 2, true},
                      {QStringLiteral("All sheets"), 2, true}},
                     {}};
-        const std::vector<requirement::Target>& targets = m_counted.set.targets;
+        const std::vector<requirement::Target>& targets = setOf().targets;
         for (std::size_t i = 0; i < targets.size(); ++i) {
             table.rows.push_back({text(english::targetLabel(targets[i])), QString::number(targets[i].required),
                                   QString::number(m_student.placed(Level::Initialed, i)),
@@ -133,7 +135,7 @@ private:
             table.rows.push_back({text(candidate.sheet->date.iso()),
                                   text(m_counted.cases.reading.book.procedureText(candidate.procedure)),
                                   text(candidate.sheet->id),
-                                  text(tally::sentence(tally::whyNotCounted(m_counted.set, tally, tally.best, i)))});
+                                  text(tally::sentence(tally::whyNotCounted(setOf(), tally, tally.best, i)))});
         }
         if (!table.rows.empty()) {
             m_document.add(Style::Heading, QStringLiteral("Not counted as initialed"));

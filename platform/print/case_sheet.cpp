@@ -106,7 +106,7 @@ Document caseSheet(const CountedClass& counted, std::size_t student, const recor
     document.add(Style::Body, text(english::headInWords(content.head)));
     document.add(Style::Body, text("It stands: " + english::standingInWords(sheet) +
                                    ". Counts under: " + english::choicesInWords(content) + "."));
-    const role::RoleRules rules{counted.set.notApplicable};
+    const role::RoleRules rules{counted.setOf(whose).notApplicable};
     document.add(Style::Body, text("Role: " + std::string(role::label(record::outcomeOf(sheet, rules))) + ". " +
                                    record::whyOf(sheet, rules)));
     if (sheet.imported) {

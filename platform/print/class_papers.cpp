@@ -26,28 +26,53 @@ QString lastDay(const CountedStudent& student)
     return last == student.record.sheets.end() ? QString() : text(last->content.head.date.iso());
 }
 
-Table boardTable(const CountedClass& counted)
+/// The students of one set.
+Table boardTable(const CountedClass& counted, std::size_t setPlace)
 {
+    const requirement::RequirementSet& set = counted.sets.sets[setPlace];
     Table table{{{QStringLiteral("Student"), 6, false}}, {}};
-    for (const requirement::Target& target : counted.set.targets) {
+    for (const requirement::Target& target : set.targets) {
         table.columns.push_back({text(english::targetLabel(target)), 4, true});
     }
     table.columns.push_back({QStringLiteral("Counted, initialed"), 3, true});
     table.columns.push_back({QStringLiteral("Sheets"), 2, true});
     table.columns.push_back({QStringLiteral("Last sheet"), 4, true});
     for (const CountedStudent& student : counted.students) {
-        std::vector<QString> row{text(student.name)};
-        for (std::size_t i = 0; i < counted.set.targets.size(); ++i) {
-            row.push_back(QStringLiteral("%1 of %2")
-                              .arg(student.placed(Level::Initialed, i))
-                              .arg(counted.set.targets[i].required));
+        if (counted.sets.ofStudent[student.place] != setPlace) {
+            continue;
         }
-        row.push_back(QStringLiteral("%1 of %2").arg(student.placed(Level::Initialed)).arg(counted.set.required()));
+        std::vector<QString> row{text(student.name)};
+        for (std::size_t i = 0; i < set.targets.size(); ++i) {
+            row.push_back(
+                QStringLiteral("%1 of %2").arg(student.placed(Level::Initialed, i)).arg(set.targets[i].required));
+        }
+        row.push_back(QStringLiteral("%1 of %2").arg(student.placed(Level::Initialed)).arg(set.required()));
         row.push_back(QString::number(student.record.sheets.size()));
         row.push_back(lastDay(student));
         table.rows.push_back(std::move(row));
     }
     return table;
+}
+
+/// A table for each set, under its title where there are several.
+void addBoards(Document& document, const CountedClass& counted)
+{
+    for (std::size_t i = 0; i < counted.sets.sets.size(); ++i) {
+        if (counted.sets.sets.size() > 1) {
+            document.add(Style::Subheading, text("Under " + counted.sets.sets[i].title));
+        }
+        document.blocks.emplace_back(boardTable(counted, i));
+    }
+}
+
+/// The titles of the sets in force.
+std::string titlesOf(const CountedClass& counted)
+{
+    std::vector<std::string> titles;
+    for (const requirement::RequirementSet& set : counted.sets.sets) {
+        titles.push_back(set.title);
+    }
+    return base::listed(titles, "and");
 }
 
 /// Of sites or preceptors: sheets that were signed, by student.
@@ -85,9 +110,9 @@ struct Changes {
 /// Operations on which more than one student counts as first scrub, as it seems from the heads of signed sheets.
 std::size_t sharedFirstScrubs(const CountedClass& counted)
 {
-    const role::RoleRules rules{counted.set.notApplicable};
     std::vector<questions::OperationPlace> places;
     for (const CountedStudent& student : counted.students) {
+        const role::RoleRules rules{counted.setOf(student).notApplicable};
         for (const record::SheetRecord& sheet : student.record.sheets) {
             const bool gone =
                 sheet.standing == record::SheetStanding::Void || sheet.standing == record::SheetStanding::Withdrawn;
@@ -113,9 +138,9 @@ bool raisedRole(const record::SheetRecord& sheet, const role::RoleRules& rules)
 
 Changes changesIn(const CountedClass& counted)
 {
-    const role::RoleRules rules{counted.set.notApplicable};
     Changes changes;
     for (const CountedStudent& student : counted.students) {
+        const role::RoleRules rules{counted.setOf(student).notApplicable};
         for (const record::SheetRecord& sheet : student.record.sheets) {
             changes.signedSheets += sheet.isSigned() ? 1U : 0U;
             changes.initialed += sheet.standing == record::SheetStanding::Initialed ? 1U : 0U;
@@ -180,13 +205,14 @@ Document classBoard(const CountedClass& counted)
 {
     Document document{QStringLiteral("Class board"), {}};
     document.add(Style::Title, document.title);
-    document.add(Style::Quiet, text(counted.set.title) + QStringLiteral(". Counted as initialed."));
-    document.blocks.emplace_back(boardTable(counted));
+    document.add(Style::Quiet, text(titlesOf(counted)) + QStringLiteral(". Counted as initialed."));
+    addBoards(document, counted);
     addDecisions(document, counted);
     for (const CountedStudent& student : counted.students) {
+        const std::vector<requirement::Target>& targets = counted.setOf(student).targets;
         document.add(Style::Subheading, text(student.name));
-        for (std::size_t i = 0; i < counted.set.targets.size(); ++i) {
-            const requirement::Target& target = counted.set.targets[i];
+        for (std::size_t i = 0; i < targets.size(); ++i) {
+            const requirement::Target& target = targets[i];
             document.blocks.emplace_back(Strokes{text(english::targetLabel(target)),
                                                  student.placed(Level::Initialed, i), target.required,
                                                  target.isFirstScrub()});
@@ -202,10 +228,10 @@ Document programReport(const CountedClass& counted, const ProgramFacts& facts)
 {
     Document document{QStringLiteral("Program report"), {}};
     document.add(Style::Title, document.title);
-    document.add(Style::Quiet, text((facts.term.empty() ? "" : facts.term + ". ") + counted.set.title + ". " +
+    document.add(Style::Quiet, text((facts.term.empty() ? "" : facts.term + ". ") + titlesOf(counted) + ". " +
                                     base::counted(counted.students.size(), "student", "students") + "."));
     document.add(Style::Heading, QStringLiteral("Cases by student and target, as initialed"));
-    document.blocks.emplace_back(boardTable(counted));
+    addBoards(document, counted);
     addDecisions(document, counted);
 
     std::map<std::string, Usage> sites;

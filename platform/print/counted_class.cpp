@@ -22,7 +22,7 @@ std::uint32_t CountedStudent::placed(tally::Level level) const
 base::Result<ClassToCount> classToCount(const session::Session& session, std::vector<record::StudentRecord> records,
                                         const catalogue::Catalogue& catalogue)
 {
-    base::Result<session::CountingRules> rules = session::countingRules(session, catalogue);
+    base::Result<session::CountingRules> rules = session::countingRules(session, catalogue, records);
     if (!rules) {
         return rules.error();
     }
@@ -42,20 +42,25 @@ base::Result<std::unique_ptr<CountedClass>> countClass(ClassToCount&& input, con
         return cases.error();
     }
     auto counted =
-        std::make_unique<CountedClass>(CountedClass{std::move(input.rules.set), std::move(cases).value(), {}});
+        std::make_unique<CountedClass>(CountedClass{std::move(input.rules.sets), std::move(cases).value(), {}});
     for (std::size_t i = 0; i < input.records.size(); ++i) {
         CountedStudent student;
+        student.place = i;
         student.name = counted->cases.names[i];
         student.names = record::shortNames(input.records[i]);
         student.record = std::move(input.records[i]);
         student.decision = std::move(input.decisions[i]);
         counted->students.push_back(std::move(student));
     }
-    for (const tally::Level level : {tally::Level::Recorded, tally::Level::Attested, tally::Level::Initialed}) {
-        tally::Tallier tallier(counted->set, level, tally::everyStrength);
-        for (std::size_t i = 0; i < counted->students.size(); ++i) {
-            counted->students[i].tallies[static_cast<std::size_t>(level)] =
-                counted->cases.tally(tallier, i, {true, false, false});
+    for (const requirement::RequirementSet& set : counted->sets.sets) {
+        for (const tally::Level level : {tally::Level::Recorded, tally::Level::Attested, tally::Level::Initialed}) {
+            tally::Tallier tallier(set, level, tally::everyStrength);
+            for (CountedStudent& student : counted->students) {
+                if (&counted->setOf(student) == &set) {
+                    student.tallies[static_cast<std::size_t>(level)] =
+                        counted->cases.tally(tallier, student.place, {true, false, false});
+                }
+            }
         }
     }
     return counted;

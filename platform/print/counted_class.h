@@ -20,6 +20,7 @@ struct CountedStudent {
     std::array<tally::StudentTally, levelCount> tallies; ///< by tally::Level
     record::ShortNames names;
     std::optional<session::CompletionDecision> decision; ///< of the director, in force
+    std::size_t place = 0;                               ///< in CountedClass::students
 
     [[nodiscard]] const tally::StudentTally& at(tally::Level level) const
     {
@@ -30,11 +31,16 @@ struct CountedStudent {
     [[nodiscard]] std::uint32_t placed(tally::Level level) const;
 };
 
-/// Students of a program as papers need them: counted under the set in force.
+/// Students of a program as papers need them, each counted under the set in force for them today.
 struct CountedClass {
-    requirement::RequirementSet set;
+    session::SetsInForce sets; ///< of the students, in their order
     session::CaseBook cases;
     std::vector<CountedStudent> students; ///< in the order asked for
+
+    [[nodiscard]] const requirement::RequirementSet& setOf(const CountedStudent& student) const
+    {
+        return sets.of(student.place);
+    }
 };
 
 /// What is to be counted, as values: the journal is not needed any more, and another thread may count.
@@ -43,7 +49,7 @@ struct ClassToCount {
     std::vector<record::StudentRecord> records;
     std::vector<std::optional<session::CompletionDecision>> decisions; ///< by student
 };
-/// BadValue, NotFound: the set in force is not at hand. The catalogue must outlive it.
+/// BadValue, NotFound: a set in force is not at hand. The catalogue must outlive it.
 base::Result<ClassToCount> classToCount(const session::Session& session, std::vector<record::StudentRecord> records,
                                         const catalogue::Catalogue& catalogue);
 base::Result<std::unique_ptr<CountedClass>> countClass(ClassToCount&& input, const catalogue::Catalogue& catalogue);

@@ -4,7 +4,7 @@
 #include "core/questions/sheet_questions.h"
 #include "core/record/sheet_role.h"
 #include "core/role/classifier.h"
-#include "platform/session/counting_rules.h"
+#include "platform/session/sets_in_force.h"
 #include "sync/merge/actions.h"
 #include "sync/merge/student_events.h"
 
@@ -55,9 +55,9 @@ base::Result<journal::Position> write(Session& session, const base::Result<Writi
                 : base::Result<journal::Position>(made.error());
 }
 
-role::Outcome outcomeOf(const Session& session, const record::Content& content)
+role::Outcome outcomeOf(const record::Content& content, const role::RoleRules& rules)
 {
-    return role::classify(content.marks.marks, content.head.canceled, roleRulesInForce(session));
+    return role::classify(content.marks.marks, content.head.canceled, rules);
 }
 
 /// The sheet with the mark that is asked for.
@@ -70,8 +70,7 @@ record::Content asAsked(record::Content content, const record::ReviewAsked& aske
 /// A first scrub beside another student's on one operation.
 bool isSecondFirstScrub(const SheetPlace& place, role::Outcome outcome, const SharedSheets& shared)
 {
-    return outcome == role::Outcome::First &&
-           shared.hasFirstScrubBeside({idOf(place.student), idOf(place.sheet)});
+    return outcome == role::Outcome::First && shared.hasFirstScrubBeside({idOf(place.student), idOf(place.sheet)});
 }
 
 constexpr const char* twoFirstScrubs =
@@ -116,7 +115,8 @@ base::Result<Writing> initialing(const Session& session, const SheetPlace& place
         return bad("You signed this sheet yourself. Nobody initials alone what they signed: another instructor "
                    "initials it.");
     }
-    if (base::trimmed(reason).empty() && isSecondFirstScrub(place, record::outcomeOf(place.record, roleRulesInForce(session)), shared)) {
+    if (base::trimmed(reason).empty() &&
+        isSecondFirstScrub(place, record::outcomeOf(place.record, roleRulesInForce(session, place.student)), shared)) {
         return bad(twoFirstScrubs);
     }
     return writing(place, checkedAct(session, place, std::move(reason), false), journal::Initial{{}, confirmed});
@@ -162,9 +162,9 @@ base::Result<Writing> acceptingReview(const Session& session, const SheetPlace& 
     if (pending == reviews.rend()) {
         return bad("Nobody has asked for a review of that mark, or it was answered already.");
     }
-    const role::Outcome after = outcomeOf(session, asAsked(place.record.content, pending->asked));
-    const bool raises = // first scrub is the first of the outcomes
-        after < outcomeOf(session, place.record.content);
+    const role::RoleRules rules = roleRulesInForce(session, place.student);
+    const role::Outcome after = outcomeOf(asAsked(place.record.content, pending->asked), rules);
+    const bool raises = after < outcomeOf(place.record.content, rules); // first scrub is the first of the outcomes
     if (base::trimmed(reason).empty() && isSecondFirstScrub(place, after, shared)) {
         return bad(twoFirstScrubs);
     }

@@ -4,6 +4,7 @@
 #include "platform/files/text_file.h"
 
 #include <algorithm>
+#include <iterator>
 #include <map>
 
 namespace peelpack::session {
@@ -72,19 +73,17 @@ RowsFile caseRowsFile(const record::RowRules& rules, std::span<const record::Stu
     return file;
 }
 
-role::RoleRules roleRulesInForce(const Session& session)
+base::Result<CountingRules> countingRules(const Session& session, const catalogue::Catalogue& catalogue,
+                                          std::span<const record::StudentRecord> students)
 {
-    const base::Result<requirement::RequirementSet> set = setInForce(session);
-    return set ? role::RoleRules{set.value().notApplicable} : role::RoleRules{};
-}
-
-base::Result<CountingRules> countingRules(const Session& session, const catalogue::Catalogue& catalogue)
-{
-    base::Result<requirement::RequirementSet> set = setInForce(session);
-    if (!set) {
-        return set.error();
+    std::vector<keys::Id> ids;
+    std::transform(students.begin(), students.end(), std::back_inserter(ids),
+                   [](const record::StudentRecord& student) { return idOf(student.student); });
+    base::Result<SetsInForce> sets = setsInForce(session, ids);
+    if (!sets) {
+        return sets.error();
     }
-    return CountingRules{std::move(set).value(), rowRules(session, catalogue)};
+    return CountingRules{std::move(sets).value(), rowRules(session, catalogue)};
 }
 
 base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalogue& catalogue,

@@ -71,7 +71,8 @@ bool countsOftenNotNeeded(const std::vector<std::string>& procedures, const cata
 
 std::vector<questions::SheetQuestion> sheetQuestions(const record::StudentRecord& student,
                                                      const record::SheetRecord& sheet, bool repudiated,
-                                                     const catalogue::Catalogue& catalogue)
+                                                     const catalogue::Catalogue& catalogue,
+                                                     const questions::SheetRules& rules)
 {
     std::vector<std::string> same;
     if (const std::vector<base::Id> ids = questions::sameCases(student, sheet); !ids.empty()) {
@@ -79,8 +80,12 @@ std::vector<questions::SheetQuestion> sheetQuestions(const record::StudentRecord
         std::transform(ids.begin(), ids.end(), std::back_inserter(same),
                        [&](const base::Id& id) { return names.sheets.at(id); });
     }
-    return questions::sheetQuestions(sheet, repudiated, countsOftenNotNeeded(sheet.content.procedures, catalogue),
-                                     same);
+    std::vector<questions::SheetQuestion> asked =
+        questions::sheetQuestions(sheet, repudiated, countsOftenNotNeeded(sheet.content.procedures, catalogue), same);
+    for (questions::SheetQuestion& question : questions::ruleQuestions(sheet, rules)) {
+        asked.push_back(std::move(question));
+    }
+    return asked;
 }
 
 std::vector<TimeQuestion> timeQuestions(const Session& session, const keys::Id& student)

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "core/catalogue/catalogue.h"
-#include "core/questions/sheet_questions.h"
+#include "core/questions/rule_questions.h"
 #include "core/questions/signer_questions.h"
 #include "platform/session/session.h"
 #include "sync/merge/bounds.h"
@@ -21,10 +21,12 @@ std::string nameOf(const Session& session, const record::StudentRecord& student)
 /// As the catalogue says of every procedure.
 bool countsOftenNotNeeded(const std::vector<std::string>& procedures, const catalogue::Catalogue& catalogue);
 
-/// Why an instructor should look at a sheet of this student before initialing it.
+/// Why an instructor should look at a sheet of this student before initialing it, also for what does not fit the
+/// program's rules, as sheetRules() gives them for the student.
 std::vector<questions::SheetQuestion> sheetQuestions(const record::StudentRecord& student,
                                                      const record::SheetRecord& sheet, bool repudiated,
-                                                     const catalogue::Catalogue& catalogue);
+                                                     const catalogue::Catalogue& catalogue,
+                                                     const questions::SheetRules& rules);
 
 /// What clocks and receipts say that does not fit together about one entry.
 struct TimeQuestion {

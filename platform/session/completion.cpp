@@ -127,18 +127,19 @@ std::optional<journal::Position> saidAlready(const Session& session, const journ
     return found;
 }
 
-/// The set that a policy names, to the byte.
-base::Result<requirement::RequirementSet> exactSet(const journal::Policy& policy, const std::string& setText)
+/// The set that the rules name, to the byte.
+base::Result<requirement::RequirementSet> exactSet(const SetByName& named, const std::string& setText)
 {
     const base::Result<std::string> text =
-        setText.empty() ? files::shippedText("requirements/" + policy.requirementSet + ".json") : setText;
+        setText.empty() ? files::shippedText("requirements/" + named.id + ".json") : setText;
     if (!text) {
-        return outside("The requirement set in force, " + policy.requirementSet +
+        return outside("The requirement set in force, " + named.id +
                        ", is not a shipped one; give its file with --set.");
     }
-    if (keys::hash({}, {keys::bytesOf(text.value())}) != policy.setDigest) {
-        return outside("The requirement set at hand is not the one in force as " + policy.requirementSet +
-                       ". Give its file with --set, or put the set in force again with \"program rules\".");
+    if (keys::hash({}, {keys::bytesOf(text.value())}) != named.digest) {
+        return outside("The requirement set at hand is not the one in force as " + named.id +
+                       ". Give its file with --set, or put the set in force again with \"program rules\"" +
+                       (named.from ? " or \"program requirements\"." : "."));
     }
     return files::requirementSetFromJson(text.value());
 }
@@ -162,15 +163,15 @@ base::Result<bool> keepLastRecord(Session& session, const keys::Id& student, con
 base::Result<CompletionState> completionState(const Session& session, const catalogue::Catalogue& catalogue,
                                               const keys::Id& student, const std::string& setText)
 {
-    const std::optional<journal::Policy> policy = policyInForce(session);
-    if (!policy) {
+    const SetByName named = namedSet(session, student, today(session));
+    if (!named.digest) {
         return base::Error{base::ErrorCode::NotFound, "No rules are in force."};
     }
     const std::optional<journal::Position> head = headOf(session, student);
     if (!head) {
         return base::Error{base::ErrorCode::NotFound, "Nothing of this student is here."};
     }
-    const base::Result<requirement::RequirementSet> set = exactSet(*policy, setText);
+    const base::Result<requirement::RequirementSet> set = exactSet(named, setText);
     if (!set) {
         return set.error();
     }
@@ -179,7 +180,7 @@ base::Result<CompletionState> completionState(const Session& session, const cata
     if (!cases) {
         return cases.error();
     }
-    CompletionState state{*policy, {}, {}, *head, set.value().required(), 0};
+    CompletionState state{named.id, *named.digest, {}, {}, *head, set.value().required(), 0};
     for (const requirement::Target& target : set.value().targets) {
         state.targets.push_back({target.id, target.required, 0});
     }
@@ -276,11 +277,10 @@ base::Result<journal::Position> decideCompletion(Session& session, const Complet
                                         : "Cases are short: a completion needs an exception with its reason.");
     }
     const keys::Id& student = state.head.feed.stream;
-    const journal::Policy& policy = state.policy;
     const journal::Payload payload =
         exception.empty()
-            ? journal::Payload(journal::Complete{policy.requirementSet, policy.setDigest, state.head})
-            : journal::Payload(journal::CompleteByException{policy.requirementSet, policy.setDigest, state.head,
+            ? journal::Payload(journal::Complete{state.requirementSet, state.setDigest, state.head})
+            : journal::Payload(journal::CompleteByException{state.requirementSet, state.setDigest, state.head,
                                                             state.required, state.counted, exception});
     const base::Result<journal::FeedId> feed = session.ownFeed(student);
     if (!feed) {
@@ -323,8 +323,8 @@ base::Result<MadeRecord> makeRecord(Session& session, const keys::SigningKey& pr
     record.program = session.program();
     record.student = student.id;
     record.name = student.name;
-    record.requirementSet = state.policy.requirementSet;
-    record.setDigest = state.policy.setDigest;
+    record.requirementSet = state.requirementSet;
+    record.setDigest = state.setDigest;
     record.level = std::string(tally::id(tally::Level::Initialed));
     record.targets = state.targets;
     record.date = merge::timeOf(now).day();

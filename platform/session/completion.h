@@ -13,7 +13,8 @@ namespace peelpack::session {
 
 /// How a student stands for a completion: the initialed cases, placed as best, under the set in force.
 struct CompletionState {
-    journal::Policy policy;
+    std::string requirementSet;                ///< id of the set in force for the student today
+    keys::Hash setDigest;                      ///< of its text
     std::vector<evidence::TargetMet> targets;  ///< as in the set
     std::vector<evidence::ProvenSheet> sheets; ///< those with a counted case, by date
     journal::Position head;                    ///< of the student's feed, as far as it is here

@@ -1,7 +1,7 @@
 #pragma once
 
 #include "platform/session/case_book.h"
-#include "platform/session/program_rules.h"
+#include "platform/session/sets_in_force.h"
 
 #include <functional>
 #include <span>
@@ -9,17 +9,15 @@
 
 namespace peelpack::session {
 
-/// How marks become a role under the set in force; as usual when it is not at hand.
-role::RoleRules roleRulesInForce(const Session& session);
-
-/// What of a journal the counting of sheets goes by; a value, so that the counting can be done on another thread. The
-/// catalogue must outlive it.
+/// What of a journal the counting of students' sheets goes by; a value, so that the counting can be done on another
+/// thread. The catalogue must outlive it.
 struct CountingRules {
-    requirement::RequirementSet set;
+    SetsInForce sets; ///< of the students, in their order
     record::RowRules rows;
 };
-/// BadValue, NotFound: the set in force is not at hand.
-base::Result<CountingRules> countingRules(const Session& session, const catalogue::Catalogue& catalogue);
+/// BadValue, NotFound: a set in force is not at hand.
+base::Result<CountingRules> countingRules(const Session& session, const catalogue::Catalogue& catalogue,
+                                          std::span<const record::StudentRecord> students);
 
 /// eachCaseRow() and caseBook() by rules that were read before.
 void eachCaseRow(const record::RowRules& rules, std::span<const record::StudentRecord> students,

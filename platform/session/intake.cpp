@@ -286,7 +286,7 @@ private:
             return std::move(m_report);
         }
         m_session.m_ledger = std::move(ledger);
-        m_session.m_authority.reset();
+        m_session.forgetWorkedOut();
         for (const auto& [name, value] : m_change.notes) {
             m_session.m_notes[name] = value.value_or(keys::Bytes{});
         }

@@ -14,7 +14,7 @@
 namespace peelpack::session {
 namespace {
 
-/// Kinds that can change who may do what.
+/// Kinds that can change who may do what, or the rules in force.
 bool concernsAuthority(const journal::Payload& payload)
 {
     return std::visit(
@@ -85,7 +85,7 @@ void Session::takeContents(vault::Contents contents)
     m_held = std::move(contents.held);
     m_damage.clear();
     m_broken.clear();
-    m_authority.reset();
+    forgetWorkedOut();
     for (const vault::Damage& damage : contents.damage) {
         m_damage.push_back("Damaged: " + damage.place + ".");
     }
@@ -123,6 +123,20 @@ const trust::Authority& Session::authority() const
         m_lastReceipts.clear();
     }
     return *m_authority;
+}
+
+const trust::ProgramRules& Session::rules() const
+{
+    if (!m_rules) {
+        m_rules.emplace(trust::rulesInForce(authority(), m_ledger.feeds()));
+    }
+    return *m_rules;
+}
+
+void Session::forgetWorkedOut()
+{
+    m_authority.reset();
+    m_rules.reset();
 }
 
 base::Result<const keys::DeviceKey*> Session::device() const
@@ -229,7 +243,7 @@ base::Result<std::vector<journal::Position>> Session::append(const std::vector<W
         positions.push_back({written.place.feed, written.place.seq, written.entry.link.hash});
     }
     if (std::any_of(writings.begin(), writings.end(), [](const Writing& w) { return concernsAuthority(w.payload); })) {
-        m_authority.reset();
+        forgetWorkedOut();
     }
     return positions;
 }

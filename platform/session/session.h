@@ -5,6 +5,7 @@
 #include "sync/keys/random.h"
 #include "sync/merge/ledger.h"
 #include "sync/merge/receipts.h"
+#include "sync/trust/program_rules.h"
 
 #include <functional>
 #include <memory>
@@ -57,6 +58,8 @@ public:
 
     [[nodiscard]] const merge::Ledger& ledger() const { return m_ledger; }
     [[nodiscard]] const trust::Authority& authority() const;
+    /// All rules of the program that are in force; good until something is written or taken in.
+    [[nodiscard]] const trust::ProgramRules& rules() const;
     /// What could not be read when the vault was opened, in words.
     [[nodiscard]] const std::vector<std::string>& damage() const { return m_damage; }
     [[nodiscard]] journal::Time now() const { return m_clock(); }
@@ -97,6 +100,7 @@ private:
     [[nodiscard]] std::optional<journal::Position> lastReceiptFor(const journal::FeedId& feed) const;
     /// Reads the vault again: what came in may have mended what was damaged.
     base::Result<bool> reload();
+    void forgetWorkedOut();
     void countOwnUngranted(record::StudentEvents& events) const;
     [[nodiscard]] base::Result<std::vector<SignedWriting>> signAll(const merge::Ledger& ledger,
                                                                    const std::vector<Writing>& writings) const;
@@ -114,6 +118,7 @@ private:
     std::vector<journal::FeedId> m_broken; ///< feeds whose later entries do not follow what is here
     mutable keys::UsableKeys m_usable;     ///< of signers whose attestations were written
     mutable std::optional<trust::Authority> m_authority;
+    mutable std::optional<trust::ProgramRules> m_rules;
     mutable std::map<journal::FeedId, std::optional<journal::Position>> m_lastReceipts;
 };
 

@@ -3,7 +3,7 @@
 #include "core/questions/shared_operations.h"
 #include "core/record/sheet_role.h"
 #include "platform/session/checks.h"
-#include "platform/session/counting_rules.h"
+#include "platform/session/sets_in_force.h"
 
 #include <algorithm>
 
@@ -18,24 +18,24 @@ bool isOfAnOperation(const record::SheetRecord& sheet)
 
 } // namespace
 
-SharedSheets::SharedSheets(std::span<const record::StudentRecord* const> students, const role::RoleRules& rules)
+SharedSheets::SharedSheets(std::span<const Of> students)
 {
     std::vector<questions::OperationPlace> places;
-    std::map<Key, const record::SheetRecord*> sheets;
-    for (const record::StudentRecord* student : students) {
-        for (const record::SheetRecord& sheet : student->sheets) {
+    std::map<Key, bool> firstScrub;
+    for (const Of& student : students) {
+        for (const record::SheetRecord& sheet : student.record->sheets) {
             if (isOfAnOperation(sheet)) {
-                places.push_back(questions::placeOf(student->student, sheet));
-                sheets.emplace(Key{student->student, sheet.id}, &sheet);
+                places.push_back(questions::placeOf(student.record->student, sheet));
+                firstScrub.emplace(Key{student.record->student, sheet.id},
+                                   (sheet.isSigned() || sheet.imported) &&
+                                       record::outcomeOf(sheet, student.roles) == role::Outcome::First);
             }
         }
     }
     for (const questions::SharedOperation& shared : questions::sharedOperations(places)) {
         for (const questions::OperationPlace* one : shared) {
             const Key key{one->student, one->sheet};
-            const record::SheetRecord& sheet = *sheets.at(key);
-            m_firstScrub[key] =
-                (sheet.isSigned() || sheet.imported) && record::outcomeOf(sheet, rules) == role::Outcome::First;
+            m_firstScrub[key] = firstScrub.at(key);
             for (const questions::OperationPlace* other : shared) {
                 if (one->student != other->student) {
                     m_with[key].push_back({other->student, other->sheet});
@@ -48,12 +48,12 @@ SharedSheets::SharedSheets(std::span<const record::StudentRecord* const> student
 SharedSheets SharedSheets::of(const Session& session)
 {
     const std::vector<record::StudentRecord> records = session.recordsOf(studentsOf(session));
-    std::vector<const record::StudentRecord*> lent;
+    std::vector<Of> lent;
     lent.reserve(records.size());
     for (const record::StudentRecord& record : records) {
-        lent.push_back(&record);
+        lent.push_back({&record, roleRulesInForce(session, idOf(record.student))});
     }
-    return SharedSheets(lent, roleRulesInForce(session));
+    return SharedSheets(lent);
 }
 
 const std::vector<SharedSheets::Key>& SharedSheets::with(const Key& sheet) const

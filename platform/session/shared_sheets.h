@@ -24,7 +24,12 @@ public:
     };
 
     SharedSheets() = default;
-    SharedSheets(std::span<const record::StudentRecord* const> students, const role::RoleRules& rules);
+    /// A student's sheets, lent, and how their marks become roles.
+    struct Of {
+        const record::StudentRecord* record;
+        role::RoleRules roles;
+    };
+    explicit SharedSheets(std::span<const Of> students);
     /// Of all students whose sheets are here; works on several threads while it lasts.
     static SharedSheets of(const Session& session);
 

@@ -85,7 +85,7 @@ void Completion::read()
         m_standing = tr("%1 of %2 cases count, as initialed.").arg(state.value().counted).arg(state.value().required);
         for (std::size_t i = 0; i < state.value().targets.size(); ++i) {
             const evidence::TargetMet& target = state.value().targets[i];
-            const requirement::RequirementSet* set = m_desk.set();
+            const requirement::RequirementSet* set = m_desk.setOf(*student);
             const QString label =
                 set != nullptr && i < set->targets.size() ? words::of(set->targets[i]) : words::fromUtf8(target.id);
             m_targets.append(tr("%1: %2 of %3").arg(words::capitalized(label)).arg(target.placed).arg(target.required));

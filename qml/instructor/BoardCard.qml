@@ -8,12 +8,11 @@ AbstractButton {
     id: card
 
     required property boardRow row
-    required property ClassBoard board
     property bool table: false
     property real nameWidth: 170
     property real numberWidth: 70
-    readonly property int targets: board.targets.length
-    readonly property string total: row.read ? qsTr("%1 of %2").arg(row.counted).arg(board.required) : qsTr("being counted")
+    readonly property int targets: row.targets.length
+    readonly property string total: row.read ? qsTr("%1 of %2").arg(row.counted).arg(row.required) : qsTr("being counted")
     readonly property string waits: row.waiting === 0 ? qsTr("nothing waits")
                                   : row.toCheck === 0 ? qsTr("%n wait(s)", "", row.waiting)
                                                       : qsTr("%n wait(s)", "", row.waiting) + ", " + qsTr("%n to check", "", row.toCheck)
@@ -63,14 +62,14 @@ AbstractButton {
                     required property int index
                     spacing: 2
                     Words {
-                        text: card.board.targets[cell.index] + ": " + qsTr("%1 of %2").arg(card.row.placed[cell.index]).arg(card.board.needed[cell.index])
+                        text: card.row.targets[cell.index] + ": " + qsTr("%1 of %2").arg(card.row.placed[cell.index]).arg(card.row.needed[cell.index])
                         font.pixelSize: Look.smallSize
                         color: Look.colors.quietInk
                     }
                     TallyStrokes {
                         count: card.row.placed[cell.index]
-                        needed: card.board.needed[cell.index]
-                        outlined: card.board.outlined[cell.index]
+                        needed: card.row.needed[cell.index]
+                        outlined: card.row.outlined[cell.index]
                         strokeHeight: 12
                         color: Look.colors.drape
                         dotColor: Look.colors.edge
@@ -97,7 +96,7 @@ AbstractButton {
                     width: card.cellWidth
                     spacing: 2
                     Words {
-                        text: card.row.read ? qsTr("%1 of %2").arg(card.row.placed[column.index]).arg(card.board.needed[column.index]) : ""
+                        text: card.row.read ? qsTr("%1 of %2").arg(card.row.placed[column.index]).arg(card.row.needed[column.index]) : ""
                         font.pixelSize: Look.smallSize
                         color: Look.colors.quietInk
                     }
@@ -105,8 +104,8 @@ AbstractButton {
                         width: parent.width - 16
                         visible: card.row.read
                         count: card.row.read ? card.row.placed[column.index] : 0
-                        needed: card.board.needed[column.index]
-                        outlined: card.board.outlined[column.index]
+                        needed: card.row.needed[column.index]
+                        outlined: card.row.outlined[column.index]
                         strokeHeight: 12
                         color: Look.colors.drape
                         dotColor: Look.colors.edge

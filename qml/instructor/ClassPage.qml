@@ -8,7 +8,7 @@ FocusScope {
     id: page
 
     required property ClassBoard board
-    readonly property bool table: width >= 860 * (0.3 + 0.7 * Look.textScale) && board.targets.length < 7
+    readonly property bool table: width >= 860 * (0.3 + 0.7 * Look.textScale) && board.targets.length > 0 && board.targets.length < 7
     readonly property real nameWidth: 150 * Look.textScale
     readonly property real numberWidth: 68 * Look.textScale
     signal openStudent(string id)
@@ -130,7 +130,6 @@ FocusScope {
         }
         delegate: BoardCard {
             width: ListView.view.width
-            board: page.board
             table: page.table
             nameWidth: page.nameWidth
             numberWidth: page.numberWidth

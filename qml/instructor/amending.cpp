@@ -29,6 +29,7 @@ void Amending::begin()
     if (!place || !m_sheet.canAct()) {
         return;
     }
+    m_student = place->student;
     m_before = place->record.content;
     m_marks = m_before.marks.marks;
     m_hasMarks = !place->record.imported;
@@ -141,7 +142,9 @@ QStringList Amending::changes() const
     record::Content then = m_before;
     then.marks.marks = m_marks;
     then.head.canceled = m_canceled;
-    compare(tr("Role"), words::of(outcomeOf(m_desk, m_before)), words::of(outcomeOf(m_desk, then)));
+    if (const Student* student = m_desk.student(m_student)) {
+        compare(tr("Role"), words::of(outcomeOf(*student, m_before)), words::of(outcomeOf(*student, then)));
+    }
     return list;
 }
 

@@ -73,6 +73,7 @@ private:
     StaffDesk& m_desk;
     CheckedSheet& m_sheet;
     bool m_open = false;
+    keys::Id m_student;
     record::Content m_before;
     bool m_hasMarks = true; ///< false: imported from a paper log
     sheet::Marks m_marks;

@@ -98,7 +98,7 @@ WaitingRow CheckList::rowOf(const Student& student, const record::SheetRecord& s
                             const std::vector<questions::SheetQuestion>& asked) const
 {
     const SheetKey key{student.person.id, sheet.id};
-    const role::Outcome outcome = outcomeOf(m_desk, sheet);
+    const role::Outcome outcome = outcomeOf(student, sheet);
     WaitingRow row;
     row.key = key.text();
     row.student = words::fromUtf8(student.person.name);

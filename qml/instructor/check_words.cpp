@@ -91,6 +91,21 @@ QString inWords(const questions::SheetQuestion& question)
     case Kind::NotApplicableCounts:
         return say(
             QT_TRANSLATE_NOOP("CheckWords", "Counts are N/A on a case that usually has counts: does the reason hold?"));
+    case Kind::CredentialNotListed:
+        return say(QT_TRANSLATE_NOOP("CheckWords",
+                                     "The program does not list the credential with which %1 signed for this role."))
+            .arg(words::fromUtf8(question.name));
+    case Kind::NotOriented:
+        return say(QT_TRANSLATE_NOOP("CheckWords", "By the day of the case the program had not oriented %1."))
+            .arg(words::fromUtf8(question.name));
+    case Kind::NotActive:
+        return say(QT_TRANSLATE_NOOP("CheckWords", "%1 is not active as a preceptor of the program."))
+            .arg(words::fromUtf8(question.name));
+    case Kind::NoClinicalDay:
+        return say(QT_TRANSLATE_NOOP("CheckWords", "The day of the case is no clinical day of the class."));
+    case Kind::OtherSite:
+        return say(QT_TRANSLATE_NOOP("CheckWords", "On that day the class was at %1."))
+            .arg(words::fromUtf8(question.name));
     }
     return words::fromUtf8(question.sentence);
 }

@@ -45,8 +45,8 @@ void CheckedSheet::refresh()
     readWords(*student, *sheet);
     readMarks(*sheet);
     readBeside(*sheet);
-    readReviews(*sheet);
-    readOthers(*key, *sheet);
+    readReviews(*student, *sheet);
+    readOthers(*student, *sheet);
     readFilings(*sheet);
     readRights(*key, *sheet);
     Q_EMIT changed();
@@ -69,7 +69,7 @@ void CheckedSheet::readWords(const Student& student, const record::SheetRecord& 
         m_questions.append(tr("The student's reason: %1").arg(words::fromUtf8(sheet.withdrawal->reason)));
     }
     m_differences = differencesOf(m_desk.catalogue(), sheet, m_desk.today());
-    m_why = words::roleReason(sheet, m_desk.roleRules());
+    m_why = words::roleReason(sheet, student.rules.roles);
     m_imported = words::importOf(sheet);
     m_signers.clear();
     for (const record::Signer& signer : sheet.signers) {
@@ -99,7 +99,7 @@ void CheckedSheet::readWords(const Student& student, const record::SheetRecord& 
         m_original =
             tr("As it was signed and logged: %1; %2; %3; %4.")
                 .arg(words::listed(sheet.original->procedures), headInWords(sheet.original->head, m_desk.today()),
-                     words::of(outcomeOf(m_desk, *sheet.original)),
+                     words::of(outcomeOf(student, *sheet.original)),
                      filedInWords(m_desk.catalogue(), *sheet.original, 0));
     }
 }
@@ -187,7 +187,7 @@ void CheckedSheet::readBeside(const record::SheetRecord& sheet)
     m_beside.put(std::move(rows));
 }
 
-void CheckedSheet::readReviews(const record::SheetRecord& sheet)
+void CheckedSheet::readReviews(const Student& student, const record::SheetRecord& sheet)
 {
     std::vector<AskedReviewRow> rows;
     for (const record::Review& review : sheet.reviews) {
@@ -197,8 +197,8 @@ void CheckedSheet::readReviews(const record::SheetRecord& sheet)
         const sheet::Mark now = sheet.content.marks.marks.of(review.asked.skill);
         record::Content then = sheet.content;
         then.marks.set(review.asked.skill, review.asked.wanted);
-        const role::Outcome before = outcomeOf(m_desk, sheet.content);
-        const role::Outcome after = outcomeOf(m_desk, then);
+        const role::Outcome before = outcomeOf(student, sheet.content);
+        const role::Outcome after = outcomeOf(student, then);
         rows.push_back({static_cast<int>(review.asked.skill),
                         tr("%1 is %2; the student asks for %3.")
                             .arg(words::of(review.asked.skill), words::of(now), words::of(review.asked.wanted)),
@@ -209,11 +209,11 @@ void CheckedSheet::readReviews(const record::SheetRecord& sheet)
     m_reviews.put(std::move(rows));
 }
 
-void CheckedSheet::readOthers(const SheetKey& key, const record::SheetRecord& sheet)
+void CheckedSheet::readOthers(const Student& owner, const record::SheetRecord& sheet)
 {
     std::vector<OtherSheetRow> rows;
-    const bool first = outcomeOf(m_desk, sheet) == role::Outcome::First;
-    for (const SheetKey& other : m_checks.sharedWith(key)) {
+    const bool first = outcomeOf(owner, sheet) == role::Outcome::First;
+    for (const SheetKey& other : m_checks.sharedWith({owner.person.id, sheet.id})) {
         const Student* student = m_desk.student(other.student);
         const record::SheetRecord* found = m_desk.sheet(other);
         if (student == nullptr || found == nullptr) {
@@ -225,7 +225,7 @@ void CheckedSheet::readOthers(const SheetKey& key, const record::SheetRecord& sh
                 yes.append(words::of(skill));
             }
         }
-        const role::Outcome outcome = outcomeOf(m_desk, *found);
+        const role::Outcome outcome = outcomeOf(*student, *found);
         rows.push_back({other.text(), words::fromUtf8(student->person.name), words::of(outcome),
                         standingInWords(*found),
                         words::listed(found->content.procedures) + QStringLiteral(" · ") +

@@ -86,8 +86,8 @@ private:
     void refresh();
     void readMarks(const record::SheetRecord& sheet);
     void readBeside(const record::SheetRecord& sheet);
-    void readReviews(const record::SheetRecord& sheet);
-    void readOthers(const SheetKey& key, const record::SheetRecord& sheet);
+    void readReviews(const Student& student, const record::SheetRecord& sheet);
+    void readOthers(const Student& owner, const record::SheetRecord& sheet);
     void readFilings(const record::SheetRecord& sheet);
     void readWords(const Student& student, const record::SheetRecord& sheet);
     void readRights(const SheetKey& key, const record::SheetRecord& sheet);

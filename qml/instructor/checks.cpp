@@ -34,14 +34,14 @@ std::optional<catalogue::Category> filedUnder(const catalogue::Catalogue& catalo
     return found.size() == 1 ? std::optional(found.front()->categories.front()) : std::nullopt;
 }
 
-role::Outcome outcomeOf(const StaffDesk& desk, const record::Content& content)
+role::Outcome outcomeOf(const Student& student, const record::Content& content)
 {
-    return role::classify(content.marks.marks, content.head.canceled, desk.roleRules());
+    return role::classify(content.marks.marks, content.head.canceled, student.rules.roles);
 }
 
-role::Outcome outcomeOf(const StaffDesk& desk, const record::SheetRecord& sheet)
+role::Outcome outcomeOf(const Student& student, const record::SheetRecord& sheet)
 {
-    return record::outcomeOf(sheet, desk.roleRules());
+    return record::outcomeOf(sheet, student.rules.roles);
 }
 
 bool Checks::waits(const Student& student, const record::SheetRecord& sheet)
@@ -53,7 +53,7 @@ std::vector<questions::SheetQuestion> Checks::questionsOf(const Student& student
                                                           const record::SheetRecord& sheet) const
 {
     return session::sheetQuestions(student.record, sheet, questions::isRepudiated(sheet, student.notTheirs),
-                                   m_desk.catalogue());
+                                   m_desk.catalogue(), student.rules);
 }
 
 bool Checks::isOwn(const record::SheetRecord& sheet) const
@@ -90,12 +90,13 @@ void Checks::readShared()
 
 void Checks::readEverybody()
 {
-    std::vector<const record::StudentRecord*> records;
+    std::vector<session::SharedSheets::Of> everybody;
     for (const Student& student : m_desk.students()) {
-        records.push_back(&m_desk.student(student.person.id)->record);
+        const Student& folded = *m_desk.student(student.person.id);
+        everybody.push_back({&folded.record, folded.rules.roles});
     }
     m_stamp = m_desk.stamp();
-    m_shared.emplace(records, m_desk.roleRules());
+    m_shared.emplace(everybody);
 }
 
 const session::SharedSheets& Checks::shared()
@@ -122,7 +123,8 @@ std::vector<SheetKey> Checks::sharedWith(const SheetKey& key)
 bool Checks::isSecondFirstScrub(const SheetKey& key, const record::SheetRecord& sheet)
 {
     readShared();
-    return m_shared && outcomeOf(m_desk, sheet) == role::Outcome::First &&
+    const Student* student = m_desk.student(key.student);
+    return m_shared && student != nullptr && outcomeOf(*student, sheet) == role::Outcome::First &&
            m_shared->hasFirstScrubBeside({session::idOf(key.student), key.sheet});
 }
 
@@ -148,7 +150,7 @@ bool Checks::isPlain(const Student& student, const record::SheetRecord& sheet)
     const bool signedWell = sheet.standing == record::SheetStanding::Signed && !isOwn(sheet) &&
                             acceptance(sheet) == session::Acceptance::AsItIs;
     return (signedWell || sheet.standing == record::SheetStanding::Imported) && !sheet.returned &&
-           sharedWith(key).empty() && !differs(sheet) && role::roleOf(outcomeOf(m_desk, sheet)) &&
+           sharedWith(key).empty() && !differs(sheet) && role::roleOf(outcomeOf(student, sheet)) &&
            questionsOf(student, sheet).empty();
 }
 

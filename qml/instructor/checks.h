@@ -46,8 +46,8 @@ catalogue::CategoryList categoriesFor(const catalogue::Catalogue& catalogue, con
 /// As logged, or as it will count while nothing is logged; empty when nobody knows.
 std::optional<catalogue::Category> filedUnder(const catalogue::Catalogue& catalogue, const record::Content& content,
                                               std::size_t procedure);
-role::Outcome outcomeOf(const StaffDesk& desk, const record::Content& content);
+role::Outcome outcomeOf(const Student& student, const record::Content& content);
 /// The same of a sheet, which may be from a paper log.
-role::Outcome outcomeOf(const StaffDesk& desk, const record::SheetRecord& sheet);
+role::Outcome outcomeOf(const Student& student, const record::SheetRecord& sheet);
 
 } // namespace peelpack::instructor

@@ -26,27 +26,24 @@ QStringList ClassBoard::orders()
     return {tr("By name"), tr("Most missing first"), tr("Most waiting first"), tr("Longest without a sheet first")};
 }
 
-void ClassBoard::readTargets()
+void ClassBoard::readSets()
 {
-    m_targets.clear();
-    m_needed.clear();
-    m_outlined.clear();
-    m_required = 0;
-    const requirement::RequirementSet* set = m_desk.set();
-    if (set == nullptr) {
-        return;
+    m_sets.clear();
+    for (const requirement::RequirementSet& set : m_desk.sets()) {
+        BoardRow& said = m_sets[&set];
+        for (const requirement::Target& target : set.targets) {
+            said.targets.append(words::capitalized(words::of(target)));
+            said.needed.append(static_cast<int>(target.required));
+            said.outlined.append(!target.isFirstScrub());
+        }
+        said.required = static_cast<int>(set.required());
     }
-    for (const requirement::Target& target : set->targets) {
-        m_targets.append(words::capitalized(words::of(target)));
-        m_needed.append(static_cast<int>(target.required));
-        m_outlined.append(!target.isFirstScrub());
-    }
-    m_required = static_cast<int>(set->required());
 }
 
 BoardRow ClassBoard::rowOf(const Student& student) const
 {
-    BoardRow row;
+    const auto set = m_sets.find(m_desk.setOf(student));
+    BoardRow row = set == m_sets.end() ? BoardRow() : set->second;
     row.id = QString::fromStdString(keys::hex(student.person.id.view()));
     row.name = words::fromUtf8(student.person.name);
     row.ofClass = words::listed(student.person.scopes);
@@ -75,7 +72,7 @@ BoardRow ClassBoard::rowOf(const Student& student) const
             row.placed.append(static_cast<int>(target.placed));
         }
         row.counted = static_cast<int>(best.value.counted);
-        row.missing = std::max(0, m_required - row.counted);
+        row.missing = std::max(0, row.required - row.counted);
     }
     QStringList state;
     const auto decisions = session::decisionsAbout(m_desk.session(), student.person.id);
@@ -108,7 +105,7 @@ const BoardRow& ClassBoard::madeRow(const Student& student)
 
 void ClassBoard::read()
 {
-    readTargets();
+    readSets();
     m_classes = QStringList{tr("All classes")} + m_desk.classes();
     std::vector<std::pair<BoardRow, const Student*>> all;
     const std::string wanted = base::foldCaseAndSpaces(m_text.toStdString());
@@ -142,7 +139,11 @@ void ClassBoard::read()
     });
     std::vector<BoardRow> rows;
     int met = 0;
+    m_targets = all.empty() ? QStringList() : all.front().first.targets;
     for (auto& [row, student] : all) {
+        if (m_desk.setOf(*student) != m_desk.setOf(*all.front().second)) {
+            m_targets.clear();
+        }
         met += row.read && row.missing == 0 ? 1 : 0;
         rows.push_back(std::move(row));
     }

@@ -16,6 +16,10 @@ struct BoardRow {
     Q_PROPERTY(QString id MEMBER id)
     Q_PROPERTY(QString name MEMBER name)
     Q_PROPERTY(QString ofClass MEMBER ofClass)
+    Q_PROPERTY(QStringList targets MEMBER targets)
+    Q_PROPERTY(QList<int> needed MEMBER needed)
+    Q_PROPERTY(QList<bool> outlined MEMBER outlined)
+    Q_PROPERTY(int required MEMBER required)
     Q_PROPERTY(QList<int> placed MEMBER placed)
     Q_PROPERTY(int counted MEMBER counted)
     Q_PROPERTY(int missing MEMBER missing)
@@ -29,6 +33,10 @@ public:
     QString id; ///< 32 digits
     QString name;
     QString ofClass;
+    QStringList targets; ///< of the set in force for the student, as they are said
+    QList<int> needed;   ///< by target
+    QList<bool> outlined;
+    int required = 0;
     QList<int> placed; ///< by target
     int counted = 0;
     int missing = 0;   ///< cases short of the whole set
@@ -54,9 +62,6 @@ class ClassBoard : public QObject {
     QML_UNCREATABLE("made by the staff's desk")
     Q_PROPERTY(peelpack::instructor::BoardRows* rows READ rows CONSTANT)
     Q_PROPERTY(QStringList targets READ targets NOTIFY changed)
-    Q_PROPERTY(QList<int> needed READ needed NOTIFY changed)
-    Q_PROPERTY(QList<bool> outlined READ outlined NOTIFY changed)
-    Q_PROPERTY(int required READ required NOTIFY changed)
     Q_PROPERTY(QString text READ text WRITE setText NOTIFY changed)
     Q_PROPERTY(int ofClass READ ofClass WRITE setOfClass NOTIFY changed)
     Q_PROPERTY(QStringList classes READ classes NOTIFY changed)
@@ -69,11 +74,8 @@ public:
     ClassBoard(StaffDesk& desk, Checks& checks, QObject* parent = nullptr);
 
     [[nodiscard]] BoardRows* rows() { return &m_rows; }
-    /// Of the set in force, as they are said.
+    /// Of the set in force for all students who are shown; empty where it is not the same for all.
     [[nodiscard]] const QStringList& targets() const { return m_targets; }
-    [[nodiscard]] const QList<int>& needed() const { return m_needed; }
-    [[nodiscard]] const QList<bool>& outlined() const { return m_outlined; }
-    [[nodiscard]] int required() const { return m_required; }
     [[nodiscard]] const QString& text() const { return m_text; }
     void setText(const QString& text);
     [[nodiscard]] int ofClass() const { return m_ofClass; }
@@ -93,15 +95,13 @@ Q_SIGNALS:
 private:
     [[nodiscard]] BoardRow rowOf(const Student& student) const;
     const BoardRow& madeRow(const Student& student);
-    void readTargets();
+    void readSets();
 
     StaffDesk& m_desk;
     Checks& m_checks;
     BoardRows m_rows;
+    std::map<const requirement::RequirementSet*, BoardRow> m_sets; ///< what a set says of a row
     QStringList m_targets;
-    QList<int> m_needed;
-    QList<bool> m_outlined;
-    int m_required = 0;
     std::map<keys::Id, std::pair<std::uint64_t, BoardRow>> m_made; ///< with the stamp of the student
     QString m_text;
     QStringList m_classes;

@@ -62,11 +62,12 @@ void RulesInForce::read()
                             words::day(policy->firstDay, m_desk.today()), words::day(policy->lastDay, m_desk.today()))
                  : tr("No rules have come in yet: the usual ones are shown.");
     m_signatures = signatureLines(policy);
-    const requirement::RequirementSet* set = m_desk.set();
-    m_title = set == nullptr ? QString() : words::fromUtf8(set->title);
-    if (set != nullptr) {
-        m_targets = targetLines(*set);
+    const base::Result<requirement::RequirementSet> set = session::setOfPolicy(m_desk.session());
+    m_title = set ? words::fromUtf8(set.value().title) : QString();
+    if (set) {
+        m_targets = targetLines(set.value());
     }
+    m_error = words::problem(set);
     readPeople();
     Q_EMIT changed();
 }

@@ -36,7 +36,7 @@ public:
     [[nodiscard]] const QStringList& staff() const { return m_staff; }
     /// Those for whom somebody vouches.
     [[nodiscard]] const QStringList& preceptors() const { return m_preceptors; }
-    [[nodiscard]] QString error() const { return m_desk.setError(); }
+    [[nodiscard]] const QString& error() const { return m_error; }
 
     /// Reads them anew, when the page is shown.
     Q_INVOKABLE void read();
@@ -54,6 +54,7 @@ private:
     QStringList m_signatures;
     QStringList m_staff;
     QStringList m_preceptors;
+    QString m_error;
 };
 
 } // namespace peelpack::instructor

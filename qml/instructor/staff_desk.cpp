@@ -1,6 +1,5 @@
 #include "qml/instructor/staff_desk.h"
 
-#include "platform/session/program_rules.h"
 #include "platform/session/repudiations.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
@@ -68,29 +67,32 @@ QString StaffDesk::name() const
     return note ? QString::fromUtf8(words::toArray(*note)) : tr("Instructor");
 }
 
-role::RoleRules StaffDesk::roleRules() const
+const requirement::RequirementSet* StaffDesk::setOf(const Student& student) const
 {
-    return m_set ? role::RoleRules{m_set->notApplicable} : role::RoleRules{};
+    return m_sets.sets.empty() ? nullptr : &m_sets.of(student.place);
 }
 
 void StaffDesk::readPeople()
 {
     m_students.clear();
     m_places.clear();
+    std::vector<keys::Id> ids;
     const session::Directory directory(*m_session);
     for (const session::Person& person : directory.people()) {
         if (person.role == journal::Role::Student) {
             m_places.emplace(person.id, m_students.size());
             Student& student = m_students.emplace_back();
             student.person = person;
+            student.place = m_students.size() - 1;
+            ids.push_back(person.id);
         }
     }
     m_nextToFold = 0;
     m_nextToCount = 0;
     m_stamp = ++m_stamps;
-    const base::Result<requirement::RequirementSet> set = session::setInForce(*m_session);
-    m_set = set ? std::optional(set.value()) : std::nullopt;
-    m_setError = words::problem(set);
+    base::Result<session::SetsInForce> sets = session::setsInForce(*m_session, ids);
+    m_setError = words::problem(sets);
+    m_sets = sets ? std::move(sets).value() : session::SetsInForce{};
     m_told.start();
     m_work.start();
 }
@@ -127,13 +129,15 @@ void StaffDesk::fold(Student& student)
     student.record = m_session->recordOf(student.person.id);
     student.names = record::shortNames(student.record);
     student.notTheirs = session::repudiatedIn(*m_session, student.person.id);
+    student.rules = session::sheetRules(*m_session, student.person.id);
     student.folded = true;
     student.stamp = m_stamp = ++m_stamps;
 }
 
 void StaffDesk::count(Student& student)
 {
-    if (student.counted || !m_set) {
+    const requirement::RequirementSet* set = setOf(student);
+    if (student.counted || set == nullptr) {
         return;
     }
     fold(student);
@@ -142,7 +146,7 @@ void StaffDesk::count(Student& student)
         return;
     }
     student.counted = std::make_unique<Student::Counted>(Student::Counted{std::move(cases).value(), {}});
-    tally::Tallier tallier(*m_set, tally::Level::Recorded, tally::everyStrength);
+    tally::Tallier tallier(*set, tally::Level::Recorded, tally::everyStrength);
     student.counted->tally = student.counted->cases.tally(tallier, 0, {true, false, false});
     student.stamp = ++m_stamps;
 }
@@ -183,7 +187,7 @@ std::optional<tally::StudentTally> StaffDesk::tallyAt(const keys::Id& id, tally:
     if (made == nullptr) {
         return std::nullopt;
     }
-    tally::Tallier tallier(*m_set, level, tally::everyStrength);
+    tally::Tallier tallier(*setOf(*find(id)), level, tally::everyStrength);
     return made->cases.tally(tallier, 0, {true, false, true});
 }
 

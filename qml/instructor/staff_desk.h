@@ -3,6 +3,8 @@
 #include "core/tally/tally.h"
 #include "platform/session/case_book.h"
 #include "platform/session/directory.h"
+#include "platform/session/sets_in_force.h"
+#include "platform/session/sheet_rules.h"
 #include "qml/student/shelf.h"
 
 #include <QElapsedTimer>
@@ -29,16 +31,18 @@ struct SheetKey {
 /// One student as the pages see them.
 struct Student {
     session::Person person;
+    std::size_t place = 0; ///< among the students
     record::StudentRecord record;
     record::ShortNames names;
     std::set<base::EntryHash> notTheirs; ///< signatures that a preceptor says are not theirs
+    questions::SheetRules rules;         ///< of the program, for these sheets
     /// Counted under the set in force; empty until it was asked for, or when it could not be counted.
     struct Counted {
         session::CaseBook cases;
         tally::StudentTally tally; ///< recorded, placed as best, without what to ask for next
     };
     std::unique_ptr<Counted> counted;
-    bool folded = false;     ///< record, names and notTheirs are there
+    bool folded = false;     ///< record, names, notTheirs and rules are there
     std::uint64_t stamp = 0; ///< another one whenever it was folded or counted anew
 
     /// Empty: of any class.
@@ -59,10 +63,12 @@ public:
     [[nodiscard]] const catalogue::Catalogue& catalogue() const { return m_shelf.catalogue(); }
     [[nodiscard]] base::Date today() const;
     [[nodiscard]] QString name() const;
-    /// Empty when the set in force is not at hand; setError() says why.
-    [[nodiscard]] const requirement::RequirementSet* set() const { return m_set ? &*m_set : nullptr; }
+    /// The requirement set in force for a student; null when one of the sets in force is not at hand: setError() says
+    /// why.
+    [[nodiscard]] const requirement::RequirementSet* setOf(const Student& student) const;
+    /// Those that are in force for somebody, each once; the policy's without students. Empty: as above.
+    [[nodiscard]] const std::vector<requirement::RequirementSet>& sets() const { return m_sets.sets; }
     [[nodiscard]] const QString& setError() const { return m_setError; }
-    [[nodiscard]] role::RoleRules roleRules() const;
 
     /// By name. Those not folded yet have an empty record.
     [[nodiscard]] const std::vector<Student>& students() const { return m_students; }
@@ -110,7 +116,7 @@ private:
 
     std::unique_ptr<session::Session> m_session;
     student::Shelf& m_shelf;
-    std::optional<requirement::RequirementSet> m_set;
+    session::SetsInForce m_sets;
     QString m_setError;
     std::vector<Student> m_students;
     std::map<keys::Id, std::size_t> m_places;

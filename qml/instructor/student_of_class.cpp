@@ -85,7 +85,7 @@ void StudentOfClass::readTally(const Student& student)
     m_next.clear();
     m_outside.clear();
     std::vector<student::CountRow> rows;
-    const requirement::RequirementSet* set = m_desk.set();
+    const requirement::RequirementSet* set = m_desk.setOf(student);
     const QString names[]{tr("Recorded: %1 of %2"), tr("Signed: %1 of %2"), tr("Initialed: %1 of %2")};
     for (int i = 0; set != nullptr && i <= static_cast<int>(tally::Level::Initialed); ++i) {
         const auto tally = m_desk.tallyAt(student.person.id, static_cast<tally::Level>(i));

@@ -67,7 +67,7 @@ QString Desk::name() const
 const base::Result<requirement::RequirementSet>& Desk::setInForce() const
 {
     if (!m_set) {
-        m_set.emplace(session::setInForce(*m_session));
+        m_set.emplace(session::setInForce(*m_session, m_session->person(), today()));
     }
     return *m_set;
 }

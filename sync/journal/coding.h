@@ -1,6 +1,7 @@
 #pragma once
 
 #include "sync/journal/program_fields.h"
+#include "sync/journal/rule_fields.h"
 #include "sync/journal/sheet_fields.h"
 
 #include <sstream>

@@ -4,6 +4,7 @@
 #include "sync/journal/fork.h"
 
 #include <algorithm>
+#include <tuple>
 
 namespace peelpack::journal {
 
@@ -22,12 +23,19 @@ Reason marksFault(const std::vector<SkillMark>& marks)
 
 namespace {
 
+/// Whether the keys of a list ascend, each once.
+template <class T, class KeyOf>
+Reason ascendingBy(const std::vector<T>& items, const KeyOf& keyOf)
+{
+    const bool ascending = std::adjacent_find(items.begin(), items.end(), [&](const T& a, const T& b) {
+                               return keyOf(a) >= keyOf(b);
+                           }) == items.end();
+    return ascending ? Reason::None : Reason::BadOrder;
+}
+
 Reason choicesFault(const std::vector<Choice>& choices)
 {
-    const bool ascending = std::adjacent_find(choices.begin(), choices.end(), [](const Choice& a, const Choice& b) {
-                               return a.procedure >= b.procedure;
-                           }) == choices.end();
-    return ascending ? Reason::None : Reason::BadOrder;
+    return ascendingBy(choices, [](const Choice& choice) { return choice.procedure; });
 }
 
 Reason reasonMissing(const Act& act)
@@ -61,6 +69,21 @@ Reason fault(const Vouch& vouch)
         return Reason::BadCombination;
     }
     return keys::usable(vouch.key) ? Reason::None : Reason::UnusableKey;
+}
+
+Reason fault(const ClinicalDays& days)
+{
+    return ascendingBy(days.days, [](const ClinicalDay& one) { return std::tie(one.date, one.start, one.site); });
+}
+
+Reason fault(const Sites& sites)
+{
+    return ascendingBy(sites.sites, [](const Site& one) { return std::string_view(one.name); });
+}
+
+Reason fault(const WhoMaySign& who)
+{
+    return ascendingBy(who.signers, [](const MaySign& one) { return std::string_view(one.credential); });
 }
 
 template <Kind K>
@@ -111,11 +134,7 @@ Reason fault(const CompleteByException& complete)
 
 Reason fault(const Receipt& receipt)
 {
-    const bool ascending =
-        std::adjacent_find(receipt.items.begin(), receipt.items.end(), [](const ReceiptItem& a, const ReceiptItem& b) {
-            return a.device >= b.device;
-        }) == receipt.items.end();
-    return ascending ? Reason::None : Reason::BadOrder;
+    return ascendingBy(receipt.items, [](const ReceiptItem& item) { return item.device; });
 }
 
 Reason fault(const ForkFound& found)
@@ -220,6 +239,11 @@ bool belongsInProgramStream(std::uint16_t kind)
     case Kind::Revoke:
     case Kind::Vouch:
     case Kind::Policy:
+    case Kind::RequirementsChange:
+    case Kind::ClinicalDays:
+    case Kind::Sites:
+    case Kind::WhoMaySign:
+    case Kind::PreceptorStanding:
     case Kind::Receipt:
     case Kind::ForkFound:
         return true;
@@ -233,6 +257,11 @@ bool belongsInStudentStream(std::uint16_t kind)
     switch (static_cast<Kind>(kind)) {
     case Kind::Vouch:
     case Kind::Policy:
+    case Kind::RequirementsChange:
+    case Kind::ClinicalDays:
+    case Kind::Sites:
+    case Kind::WhoMaySign:
+    case Kind::PreceptorStanding:
         return false;
     default:
         return true;

@@ -2,6 +2,7 @@
 
 #include "sync/journal/program_payloads.h"
 #include "sync/journal/reason.h"
+#include "sync/journal/rule_payloads.h"
 #include "sync/journal/sheet_payloads.h"
 
 #include <variant>
@@ -14,10 +15,10 @@ struct Unread {
 };
 
 /// What an entry says.
-using Payload =
-    std::variant<Unread, Grant, Revoke, Vouch, Policy, SheetOpened, HeadChanged, Withdrawn, Attestation, Logged,
-                 ReviewAsked, HandOverEnded, Declined, Initial, Return, ReviewAccepted, Amend, Refile, Void, Complete,
-                 CompleteByException, Imported, Receipt, CardStatement, ForkFound, Admit>;
+using Payload = std::variant<Unread, Grant, Revoke, Vouch, Policy, RequirementsChange, ClinicalDays, Sites, WhoMaySign,
+                             PreceptorStanding, SheetOpened, HeadChanged, Withdrawn, Attestation, Logged, ReviewAsked,
+                             HandOverEnded, Declined, Initial, Return, ReviewAccepted, Amend, Refile, Void, Complete,
+                             CompleteByException, Imported, Receipt, CardStatement, ForkFound, Admit>;
 
 /// What the writer of an entry puts into it; bytes as FORMAT.md sections 3 and 4. A reason when a reader would refuse
 /// them: nothing is ever signed that does not read back. Unread has no bytes and is refused.
@@ -34,11 +35,16 @@ keys::ByteView statementBytes(keys::ByteView attestation);
 bool isKnown(std::uint16_t kind);
 /// One of the instructors' actions on a sheet, which share an Act.
 bool isAct(std::uint16_t kind);
-/// False for a kind that some version of Peelpack kept without reading it: the first version knows all of these but 39
-/// and 40.
+/// A rule of the program besides its policy: kinds 5 to 9.
+inline bool isRule(std::uint16_t kind)
+{
+    return kind >= static_cast<std::uint16_t>(Kind::RequirementsChange) &&
+           kind <= static_cast<std::uint16_t>(Kind::PreceptorStanding);
+}
+/// False for a kind that some version of Peelpack kept without reading it (FORMAT.md section 14).
 inline bool checkedByEveryVersion(std::uint16_t kind)
 {
-    return isKnown(kind) && kind != static_cast<std::uint16_t>(Kind::CompleteByException) &&
+    return isKnown(kind) && !isRule(kind) && kind != static_cast<std::uint16_t>(Kind::CompleteByException) &&
            kind != static_cast<std::uint16_t>(Kind::Imported);
 }
 /// In which streams a kind may stand. Unknown kinds: both.

@@ -3,7 +3,6 @@
 #include "sync/trust/authority.h"
 
 #include <optional>
-#include <vector>
 
 namespace peelpack::trust {
 
@@ -12,8 +11,6 @@ struct PolicyInForce {
     journal::Position entry;
 };
 
-/// The policies of the walk from zero by "stands on", the first first; what other branches say is left out.
-std::vector<PolicyInForce> policies(const Authority& authority, const Feeds& feeds);
 /// The policy at the end of the walk from zero by "stands on" (FORMAT.md section 7): latest by chain, whatever the
 /// clocks said. Empty when the director has not made one.
 std::optional<PolicyInForce> policyInForce(const Authority& authority, const Feeds& feeds);

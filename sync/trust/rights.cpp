@@ -9,8 +9,11 @@ bool mayWrite(Role role, std::uint16_t kind)
 {
     const bool director = role == Role::Director;
     const bool instructor = director || role == Role::Instructor;
+    const bool coordinator = instructor || role == Role::Coordinator;
     switch (static_cast<Kind>(kind)) {
     case Kind::Policy:
+    case Kind::RequirementsChange:
+    case Kind::WhoMaySign:
     case Kind::Complete:
     case Kind::CompleteByException:
         return director;
@@ -27,6 +30,10 @@ bool mayWrite(Role role, std::uint16_t kind)
     case Kind::CardStatement:
     case Kind::Admit:
         return instructor;
+    case Kind::ClinicalDays:
+    case Kind::Sites:
+    case Kind::PreceptorStanding:
+        return coordinator;
     case Kind::Vouch:
         return role != Role::Student;
     case Kind::SheetOpened:

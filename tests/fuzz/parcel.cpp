@@ -10,6 +10,7 @@
 #include "sync/merge/student_events.h"
 #include "sync/parcel/volume.h"
 #include "sync/trust/policy.h"
+#include "sync/trust/program_rules.h"
 #include "tests/fuzz/support/program.h"
 #include "tests/sync/support/sign_again.h"
 
@@ -87,7 +88,13 @@ void workOut(const merge::Ledger& ledger)
     }
     merge::contradictions(authority, ledger, contents.heads);
     merge::initialedOnlyByAttester(authority, ledger, program().studentId, program().sheet);
-    trust::policyInForce(authority, ledger.feeds());
+    const trust::ProgramRules rules = trust::rulesInForce(authority, ledger.feeds());
+    require((rules.policy() != nullptr) == trust::policyInForce(authority, ledger.feeds()).has_value(),
+            "the policy is one of the rules");
+    for (const base::Date& day : trust::changeDays(rules, {"2027"})) {
+        require(trust::setOn(rules, {"2027"}, day).has_value(), "a change is in force on its own day");
+    }
+    trust::clinicalDaysOf(rules, {"2027"});
     for (const keys::DeviceKey* device : {&program().instructor, &program().director}) {
         const auto receipt =
             merge::receiptFor(authority, ledger, device->signing.verifyKey(), program().studentId, contents.heads);

@@ -45,12 +45,11 @@ void writePayloads(const std::filesystem::path& root)
 {
     const Folder payloads(root, "payload");
     const Folder entries(root, "entry");
-    const auto kinds = knownKinds();
     for (const journal::Payload& payload : program().payloads()) {
         const std::uint16_t kind = kindOf(payload);
         const std::string name = "kind-" + std::to_string(kind);
         const keys::Bytes bytes = journal::encode(payload).value();
-        keys::Bytes chosen{static_cast<std::uint8_t>(std::find(kinds.begin(), kinds.end(), kind) - kinds.begin()), 0};
+        keys::Bytes chosen{static_cast<std::uint8_t>(kind), 0};
         keys::append(chosen, bytes);
         payloads.add(name, chosen);
         const journal::Place place = program().ledger.next(program().studentFeed());

@@ -1,15 +1,17 @@
 """Who may write what in an export: section 7 of sync/FORMAT.md, and the strengths of section 5. For verify_export.py."""
 from collections import defaultdict, namedtuple
 
-from export_format import (ADMIT, ATTESTATION, BY_EXCEPTION, COMPLETE, CONTACT, COORDINATOR, DIRECTOR, ENDLESS, FORK_FOUND, GRANT,
-                           INSTRUCTOR, KINDS, POLICY, RECEIPT, REVOKE, STUDENT, VOUCH)
+from export_format import (ADMIT, ATTESTATION, BY_EXCEPTION, COMPLETE, CONTACT, COORDINATOR, DAYS, DIRECTOR, ENDLESS, FORK_FOUND, GRANT,
+                           INSTRUCTOR, KINDS, MAY_SIGN, POLICY, RECEIPT, REQUIREMENTS, REVOKE, SITES, STANDING, STUDENT, VOUCH)
 
 DEVICE, CARD = 1, 2  # what is vouched for, and what is revoked
 Receipted = namedtuple("Receipted", "by device stream seq name count")
 
+LOWEST = {VOUCH: CONTACT, DAYS: COORDINATOR, SITES: COORDINATOR, STANDING: COORDINATOR, **dict.fromkeys(
+    (POLICY, REQUIREMENTS, MAY_SIGN, COMPLETE, BY_EXCEPTION), DIRECTOR)}
+
 def may_write(role, kind):
-    return role == STUDENT if 16 <= kind <= 23 else role == DIRECTOR if kind in (POLICY, COMPLETE, BY_EXCEPTION) else \
-        kind == FORK_FOUND or role <= (CONTACT if kind == VOUCH else INSTRUCTOR)
+    return role == STUDENT if 16 <= kind <= 23 else kind == FORK_FOUND or role <= LOWEST.get(kind, INSTRUCTOR)
 
 class Holder:
     """Whose device it is. scopes: None for every scope."""

@@ -8,7 +8,8 @@ from nacl.exceptions import BadSignatureError
 from nacl.signing import VerifyKey
 
 DIRECTOR, INSTRUCTOR, COORDINATOR, CONTACT, STUDENT = range(5)
-GRANT, REVOKE, VOUCH, POLICY, ATTESTATION, COMPLETE, BY_EXCEPTION, RECEIPT, FORK_FOUND, ADMIT = 1, 2, 3, 4, 19, 38, 39, 48, 50, 51
+GRANT, REVOKE, VOUCH, POLICY, REQUIREMENTS, DAYS, SITES, MAY_SIGN, STANDING = range(1, 10)
+ATTESTATION, COMPLETE, BY_EXCEPTION, RECEIPT, FORK_FOUND, ADMIT = 19, 38, 39, 48, 50, 51
 ENDLESS = 1 << 32
 Entry = namedtuple("Entry", "device stream seq name signature kind said cites")
 Grant = namedtuple("Grant", "person role device seal name scopes continues")
@@ -75,6 +76,15 @@ def sheet(r): return r.raw(16), r.raw(16), r.names(1, 8), head(r), marks(r)
 def reasoned(r): return r.raw(16), r.text(4000, True)
 def grant(r): return Grant(r.raw(16), r.among("B", 1, 4), r.key(), r.raw(32), r.text(200, True), r.names(0, 64), r.maybe(r.position))
 def policy(r): return r.raw(32), r.text(200, True), r.raw(32), r.text(), r.day(), r.day(), r.among("B", 0, 31), r.number("H")
+def requirements_change(r): return r.raw(32), r.text(), r.day(), r.text(200, True), r.raw(32), r.text(4000, True)
+def clinical_day(r):
+    day, site, *minutes = r.day(), r.text(200, True), r.number("H"), r.number("H")
+    refuse_if(any(1440 <= minute < 65535 for minute in minutes), "a time of day out of range")
+    return (day, minutes[0], site.encode()), minutes[1]
+def clinical_days(r): return r.raw(32), r.text(), ascending(r.many(0, 512, lambda: clinical_day(r)))
+def sites(r): return r.raw(32), ascending(r.many(0, 128, lambda: (r.text(200, True).encode(), r.among("B", 0, 3), r.text(400))))
+def who_may_sign(r): return r.raw(32), ascending(r.many(0, 32, lambda: (r.text(200, True).encode(), r.among("B", 1, 7))))
+def preceptor_standing(r): return r.raw(32), r.raw(16), r.maybe(r.day), r.flag()
 def receipt(r): return ascending(r.many(1, 1024, lambda: (r.raw(32), r.number("I"), r.raw(32)))), r.number("I")
 def head(r):
     said = r.day(), r.text(), r.text(), r.text(), r.number("H"), r.number("H"), r.flag()
@@ -115,7 +125,8 @@ def attestation(r):
     return sure(said, lambda _: signed(said[2].key, data, signature), "an attestation whose signature does not fit")
 
 KINDS = {
-    1: grant, 2: revoke, 3: vouch, 4: policy, 16: sheet, 17: sheet, 18: reasoned, 19: attestation, 23: reasoned,
+    1: grant, 2: revoke, 3: vouch, 4: policy, 5: requirements_change, 6: clinical_days, 7: sites,
+    8: who_may_sign, 9: preceptor_standing, 16: sheet, 17: sheet, 18: reasoned, 19: attestation, 23: reasoned,
     20: lambda r: (r.raw(16), choices(r)),
     21: lambda r: (r.raw(16), r.among("B", 0, 9), r.among("B", 1, 3), r.text(4000, True)),
     22: lambda r: (r.raw(16), r.time(), r.time(), r.number("B"), r.among("B", 1, 4)),

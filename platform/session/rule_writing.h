@@ -1,0 +1,39 @@
+#pragma once
+
+#include "platform/session/setup.h"
+#include "sync/journal/rule_payloads.h"
+
+#include <optional>
+#include <string>
+#include <vector>
+
+/// Writing the program's rules: each call replaces what is in force, standing on it. BadValue: this person may not, or
+/// the rule is not well formed.
+namespace peelpack::session {
+
+/// Puts another policy in force. As the director.
+base::Result<journal::Position> changeRules(Session& session, const Rules& rules);
+
+/// Puts another requirement set in force for a class (empty: every class) from a day on. As the director.
+struct ToldChange {
+    std::string className;
+    base::Date from;
+    std::string requirementSet; ///< id
+    keys::Hash setDigest;       ///< of the set's text
+    std::string reason;         ///< never empty
+};
+base::Result<journal::Position> changeRequirements(Session& session, const ToldChange& told);
+
+/// All clinical days of a class (empty: of every class), in any order; the same day twice is once.
+base::Result<journal::Position> setClinicalDays(Session& session, const std::string& className,
+                                                std::vector<journal::ClinicalDay> days);
+/// All sites, in any order.
+base::Result<journal::Position> setSites(Session& session, std::vector<journal::Site> sites);
+/// Whose signature is expected for which roles, in any order; none: anybody for whom the program vouches. As the
+/// director.
+base::Result<journal::Position> setWhoMaySign(Session& session, std::vector<journal::MaySign> signers);
+/// `oriented` empty: not yet.
+base::Result<journal::Position> setStanding(Session& session, const keys::Id& preceptor,
+                                            const std::optional<base::Date>& oriented, bool active);
+
+} // namespace peelpack::session
