@@ -47,7 +47,7 @@ public:
 private:
     void add(Kind kind, const std::string& name, std::string sentence)
     {
-        SheetQuestion question{kind, std::nullopt, 0, std::move(sentence), name};
+        SheetQuestion question{kind, std::nullopt, 0, {}, std::move(sentence), name};
         if (std::find(m_asked.begin(), m_asked.end(), question) == m_asked.end()) {
             m_asked.push_back(std::move(question));
         }

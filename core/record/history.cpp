@@ -1,143 +1,11 @@
 #include "core/record/history.h"
 
-#include "core/base/text.h"
-
 #include <algorithm>
-#include <initializer_list>
 #include <map>
 #include <tuple>
 
 namespace peelpack::record {
 namespace {
-
-using sheet::Mark;
-using sheet::Skill;
-
-/// The pieces one after another.
-std::string joined(std::initializer_list<std::string_view> pieces)
-{
-    std::size_t size = 0;
-    for (const std::string_view piece : pieces) {
-        size += piece.size();
-    }
-    std::string all;
-    all.reserve(size);
-    for (const std::string_view piece : pieces) {
-        all += piece;
-    }
-    return all;
-}
-
-std::string filing(std::string_view verb, const std::vector<Choice>& choices)
-{
-    std::vector<std::string_view> labels;
-    for (const Choice& choice : choices) {
-        const std::string_view label =
-            choice.category ? catalogue::label(*choice.category) : "a category of a newer version";
-        if (std::find(labels.begin(), labels.end(), label) == labels.end()) {
-            labels.push_back(label);
-        }
-    }
-    return joined({verb, " under ", base::listed(labels, "and"), "."});
-}
-
-std::string markIs(Skill skill, std::string_view verb, Mark mark)
-{
-    return std::string(sheet::label(skill)) + " " + std::string(verb) + " " + std::string(sheet::inWords(mark));
-}
-
-std::size_t countOf(const sheet::Marks& marks)
-{
-    return static_cast<std::size_t>(std::count_if(sheet::allSkills.begin(), sheet::allSkills.end(),
-                                                  [&](Skill skill) { return marks.of(skill) != Mark::Unmarked; }));
-}
-
-std::string_view inWords(HandOverCause cause)
-{
-    switch (cause) {
-    case HandOverCause::Canceled:
-        return "it was canceled";
-    case HandOverCause::WrongPin:
-        return "the PIN was wrong";
-    case HandOverCause::WrongCard:
-        return "it was not the right card";
-    case HandOverCause::TimedOut:
-        return "it took too long";
-    }
-    return {};
-}
-
-struct DecisionWords {
-    std::string operator()(const Initial& initial) const
-    {
-        return initial.confirmed ? "Initialed, and confirmed the signature with the preceptor." : "Initialed.";
-    }
-    std::string operator()(const Return& /*back*/) const { return "Returned the sheet."; }
-    std::string operator()(const ReviewAccepted& accepted) const
-    {
-        return "Accepted a mark review: " + markIs(accepted.skill, "is", accepted.mark) + ".";
-    }
-    std::string operator()(const Amend& amend) const
-    {
-        std::vector<std::string> changes;
-        for (const Skill skill : sheet::allSkills) {
-            if (const Mark mark = amend.marks.marks.of(skill); mark != Mark::Unmarked) {
-                changes.push_back(markIs(skill, "is", mark));
-            }
-        }
-        if (amend.head) {
-            changes.emplace_back("the head");
-        }
-        if (!amend.procedures.empty()) {
-            changes.emplace_back("the procedures");
-        }
-        return "Amended: " + base::listed(changes, "and") + ".";
-    }
-    std::string operator()(const Refile& refile) const { return filing("Re-filed", refile.choices); }
-    std::string operator()(const Void& /*gone*/) const { return "Made the sheet void."; }
-};
-
-struct Words {
-    bool requestOnly = false;
-
-    std::string operator()(const Opened& opened) const
-    {
-        return joined({"Opened the sheet: ", base::listed(opened.draft.procedures, "and"), "."});
-    }
-    std::string operator()(const HeadChanged& changed) const
-    {
-        return joined({"Changed the sheet: ", base::listed(changed.draft.procedures, "and"), "."});
-    }
-    std::string operator()(const Withdrawn& /*withdrawn*/) const
-    {
-        return requestOnly ? "Asked to withdraw the sheet." : "Withdrew the sheet.";
-    }
-    std::string operator()(const Attested& attested) const
-    {
-        const std::string_view strength =
-            attested.strength == sheet::Strength::None ? "unknown signer" : sheet::id(attested.strength);
-        return joined({"Signed by ", attested.name, attested.credential.empty() ? "" : ", ", attested.credential, " (",
-                       strength, "): ", base::counted(countOf(attested.marks.marks), "mark", "marks"), "."});
-    }
-    std::string operator()(const Logged& logged) const { return filing("Logged", logged.choices); }
-    std::string operator()(const ReviewAsked& asked) const
-    {
-        return "Asked for a mark review: " + markIs(asked.skill, "should be", asked.wanted) + ".";
-    }
-    std::string operator()(const HandOverEnded& ended) const
-    {
-        const std::string tries =
-            ended.wrongTries == 0 ? std::string() : ", " + base::counted(ended.wrongTries, "wrong try", "wrong tries");
-        return "The hand-over ended unsigned: " + std::string(inWords(ended.cause)) + tries + ".";
-    }
-    std::string operator()(const Declined& /*declined*/) const { return "The preceptor declined to sign."; }
-    std::string operator()(const Imported& imported) const
-    {
-        return joined({"Imported from ", imported.source, ": ", base::listed(imported.procedures, "and"), ", ",
-                       sheet::inWords(imported.role), "."});
-    }
-    std::string operator()(const Act& act) const { return std::visit(DecisionWords{}, act.decision); }
-};
 
 struct ReasonGiven {
     std::string operator()(const Withdrawn& withdrawn) const { return withdrawn.reason; }
@@ -155,7 +23,7 @@ HistoryLine lineOf(const Event& event, bool requestOnly)
 {
     HistoryLine line{event.entry,
                      event.writer,
-                     std::visit(Words{requestOnly}, event.what),
+                     happeningOf(event.what, requestOnly),
                      event.claimed,
                      std::visit(ReasonGiven{}, event.what),
                      Weight::Counts,

@@ -1,6 +1,6 @@
 #pragma once
 
-#include "core/record/event.h"
+#include "core/record/happening.h"
 
 #include <optional>
 #include <string>
@@ -118,7 +118,7 @@ enum class Weight : std::uint8_t {
 struct HistoryLine {
     base::EntryHash entry;
     Writer who;
-    std::string what; ///< a sentence
+    Happening what;
     Time claimed;
     std::string why; ///< the reason that was given; may be empty
     Weight weight = Weight::Counts;

@@ -4,6 +4,7 @@
 #include "core/record/sheet_role.h"
 #include "platform/cli/sheet_options.h"
 #include "platform/english/english.h"
+#include "platform/english/history.h"
 
 namespace peelpack::cli {
 namespace {
@@ -31,7 +32,8 @@ std::string historyText(const SheetRecord& sheet)
 {
     std::string text = "  History:\n";
     for (const record::HistoryLine& line : sheet.history) {
-        text += "    " + english::timeInWords(line.claimed) + "  " + english::writerName(line.who) + "  " + line.what;
+        text += "    " + english::timeInWords(line.claimed) + "  " + english::writerName(line.who) + "  " +
+                english::inWords(line.what);
         if (!line.why.empty()) {
             text += " Reason: " + line.why;
         }
@@ -184,7 +186,7 @@ nlohmann::ordered_json sheetJson(const SheetRecord& sheet, const std::string& sh
         for (const record::HistoryLine& line : sheet.history) {
             json["history"].push_back({{"entry", line.entry.hex()},
                                        {"who", line.who.name},
-                                       {"what", line.what},
+                                       {"what", english::inWords(line.what)},
                                        {"when", english::timeInWords(line.claimed)},
                                        {"why", line.why},
                                        {"weight", idOf(line.weight)},

@@ -3,6 +3,7 @@
 #include "core/base/text.h"
 #include "core/record/sheet_role.h"
 #include "platform/english/english.h"
+#include "platform/english/history.h"
 #include "platform/print/text.h"
 
 namespace peelpack::print {
@@ -81,7 +82,7 @@ void addHistory(Document& document, const record::SheetRecord& sheet)
                  {QStringLiteral("What, and why"), 10, false}},
                 {}};
     for (const record::HistoryLine& line : sheet.history) {
-        std::string what = line.what + (line.why.empty() ? "" : " Reason: " + line.why);
+        std::string what = english::inWords(line.what) + (line.why.empty() ? "" : " Reason: " + line.why);
         if (line.weight != record::Weight::Counts) {
             what += " [" + std::string(english::inWords(line.weight)) +
                     (line.whyNot.empty() ? "" : ": " + line.whyNot) + "]";

@@ -5,6 +5,7 @@
 #include "platform/session/checks.h"
 #include "qml/instructor/check_words.h"
 #include "qml/words/bridge.h"
+#include "qml/words/history.h"
 #include "qml/words/sentences.h"
 #include "qml/words/words.h"
 

@@ -3,6 +3,7 @@
 #include "core/record/sheet_role.h"
 #include "platform/session/directory.h"
 #include "qml/words/bridge.h"
+#include "qml/words/history.h"
 #include "qml/words/words.h"
 
 #include <algorithm>

@@ -260,25 +260,6 @@ QStringList feedback(const record::SheetRecord& sheet)
     return lines;
 }
 
-QStringList history(const record::SheetRecord& sheet, base::Date today)
-{
-    QStringList lines;
-    for (const record::HistoryLine& line : sheet.history) {
-        const QString who =
-            line.who.name.empty() ? say(QT_TRANSLATE_NOOP("Words", "somebody unknown")) : fromUtf8(line.who.name);
-        QString text =
-            moment(line.claimed, today) + QStringLiteral(" · ") + who + QStringLiteral(": ") + fromUtf8(line.what);
-        if (!line.why.empty()) {
-            text += QLatin1Char(' ') + say(QT_TRANSLATE_NOOP("Words", "Reason: %1")).arg(fromUtf8(line.why));
-        }
-        if (!line.whyNot.empty()) {
-            text += QLatin1Char(' ') + said(line.whyNot);
-        }
-        lines.append(text);
-    }
-    return lines;
-}
-
 QString listed(const QStringList& items)
 {
     if (items.size() < 2) {

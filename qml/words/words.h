@@ -42,8 +42,6 @@ QString minute(record::MinuteOfDay minute);
 
 /// What was said to the student, a line for each signer who said something: "L. Brandt: ..."
 QStringList feedback(const record::SheetRecord& sheet);
-/// A line for everything that ever happened to the sheet: when, who, what, why, and why it does not count.
-QStringList history(const record::SheetRecord& sheet, base::Date today);
 
 /// "a", "a and b", "a, b and c"
 QString listed(const QStringList& items);

@@ -1,3 +1,4 @@
+#include "platform/english/history.h"
 #include "tests/support/catch.h"
 #include "tests/support/story.h"
 
@@ -220,7 +221,7 @@ TEST_CASE("The student can withdraw a sheet until it is initialed; then it is a 
         CHECK_FALSE(record.withdrawal->stands);
         CHECK_FALSE(record.withdrawal->answered);
         CHECK(lineOf(record, withdrawn).weight == Weight::NoEffect);
-        CHECK(lineOf(record, withdrawn).what == "Asked to withdraw the sheet.");
+        CHECK(english::inWords(lineOf(record, withdrawn).what) == "Asked to withdraw the sheet.");
         story.act(Initial{}, withdrawn);
         record = story.record();
         CHECK(record.standing == SheetStanding::Initialed);
@@ -293,7 +294,8 @@ TEST_CASE("Hand-overs that ended and refusals to sign are kept", "[record]")
     const SheetRecord record = story.record();
     REQUIRE(record.handOversEnded.size() == 1);
     CHECK(record.handOversEnded[0].wrongTries == 2);
-    CHECK(record.history[1].what == "The hand-over ended unsigned: the PIN was wrong, 2 wrong tries.");
+    CHECK(english::inWords(record.history[1].what) ==
+          "The hand-over ended unsigned: the PIN was wrong, 2 wrong tries.");
     CHECK(record.history[3].why == "I did not scrub.");
     CHECK(record.standing == SheetStanding::Open);
 }
@@ -313,14 +315,14 @@ TEST_CASE("The history tells who did what and why, in an order that no clock dec
     }
     const SheetRecord record = story.record();
     CHECK(orderOf(record) == std::vector<std::uint8_t>{1, 2, 4, 6, 3, 5, 7});
-    CHECK(record.history[0].what == "Opened the sheet: Appendectomy.");
-    CHECK(record.history[1].what == "Signed by Invented Preceptor, CST (card): 10 marks.");
-    CHECK(record.history[2].what == "Returned the sheet.");
+    CHECK(english::inWords(record.history[0].what) == "Opened the sheet: Appendectomy.");
+    CHECK(english::inWords(record.history[1].what) == "Signed by Invented Preceptor, CST (card): 10 marks.");
+    CHECK(english::inWords(record.history[2].what) == "Returned the sheet.");
     CHECK(record.history[2].why == "Log it.");
     CHECK(record.history[2].who.name == "Invented Instructor");
-    CHECK(record.history[4].what == "Logged under General.");
-    CHECK(record.history[5].what == "Re-filed under Eye.");
-    CHECK(record.history[6].what == "Initialed.");
+    CHECK(english::inWords(record.history[4].what) == "Logged under General.");
+    CHECK(english::inWords(record.history[5].what) == "Re-filed under Eye.");
+    CHECK(english::inWords(record.history[6].what) == "Initialed.");
 }
 
 TEST_CASE("Acts are placed alike whatever the order they come in", "[record]")

@@ -4,6 +4,7 @@
 #include "core/sheet/row_writer.h"
 #include "core/sheet/sheet_reader.h"
 #include "core/tally/why_not_counted.h"
+#include "platform/english/history.h"
 #include "platform/files/resources.h"
 #include "tests/support/catch.h"
 #include "tests/support/shipped_sets.h"
@@ -71,7 +72,8 @@ TEST_CASE("An imported sheet has its written role, no marks and no signature", "
     CHECK_FALSE(record.isSigned());
     CHECK(outcomeOf(record, {}) == role::Outcome::Second);
     CHECK(whyOf(record, {}) == "The role was written on a paper log, which carries no marks.");
-    CHECK(lineOf(record, entry).what == "Imported from paper log of spring, page 3: Appendectomy, second scrub.");
+    CHECK(english::inWords(lineOf(record, entry).what) ==
+          "Imported from paper log of spring, page 3: Appendectomy, second scrub.");
     CHECK(questions::waits(record, false));
     CHECK(questions::sheetQuestions(record, false, false).empty());
 

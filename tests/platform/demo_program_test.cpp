@@ -184,7 +184,7 @@ TEST_CASE("Every vault of the demo opens undamaged, and everybody is there", "[d
             reviews += sheet.reviews.size();
             declined += static_cast<std::size_t>(
                 std::count_if(sheet.history.begin(), sheet.history.end(), [](const record::HistoryLine& line) {
-                    return line.what.find("declined") != std::string::npos;
+                    return line.what.what == record::Happened::Declined;
                 }));
         }
     }
