@@ -26,7 +26,7 @@ std::vector<AsideEntry> asideEntries(const Session& session)
         journal::eachEntry(feed, nullptr, [&](journal::Decoded&& entry) {
             const trust::Judgment judgment = session.authority().judge(entry);
             if (judgment.standing == trust::Judgment::Standing::Aside) {
-                found.push_back({entry.position, judgment.reason, id.stream,
+                found.push_back({entry.position, judgment.reason, entry.position.feed.stream,
                                  writer == nullptr ? std::string() : writer->name, entry.context.time,
                                  std::move(entry.payload), own});
             }

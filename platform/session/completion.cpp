@@ -228,6 +228,7 @@ std::vector<CompletionDecision> decisionsAbout(const Session& session, const key
                std::tie(b.first, b.second.entry.feed, b.second.entry.seq);
     });
     std::vector<CompletionDecision> decisions;
+    decisions.reserve(found.size());
     for (auto& [epoch, decision] : found) {
         decisions.push_back(std::move(decision));
     }

@@ -1,7 +1,8 @@
 import QtQuick
-import Peelpack.Evidence
-import Peelpack.Instructor
+import QtQuick.Layouts
 import Peelpack.Parts
+import Peelpack.Instructor
+import Peelpack.Evidence
 
 // What is there and does not count: why, and one by one what lets it count.
 PageFrame {

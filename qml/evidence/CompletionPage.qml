@@ -1,6 +1,7 @@
 import QtQuick
-import Peelpack.Evidence
+import QtQuick.Layouts
 import Peelpack.Parts
+import Peelpack.Evidence
 
 // Whether a student has met the requirements: how they stand, what was decided, the decision with its read-back, and
 // the record.

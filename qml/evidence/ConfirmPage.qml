@@ -1,7 +1,8 @@
 import QtQuick
-import Peelpack.Evidence
-import Peelpack.Instructor
+import QtQuick.Layouts
 import Peelpack.Parts
+import Peelpack.Instructor
+import Peelpack.Evidence
 
 // Sheets to confirm: draw them, ask the preceptors, keep what they say.
 PageFrame {

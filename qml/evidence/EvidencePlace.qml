@@ -1,6 +1,6 @@
 import QtQuick
-import Peelpack.Evidence
 import Peelpack.Parts
+import Peelpack.Evidence
 
 // The pages of evidence, one at a time.
 FocusScope {

@@ -1,6 +1,6 @@
 import QtQuick
-import Peelpack.Evidence
 import Peelpack.Parts
+import Peelpack.Evidence
 
 // Papers as PDF, and rows for a spreadsheet: for whom, which, and what lies ready.
 PageFrame {

@@ -1,6 +1,6 @@
 import QtQuick
-import Peelpack.Evidence
 import Peelpack.Parts
+import Peelpack.Evidence
 
 // One sheet of a record, proven without the others.
 CardFrame {

@@ -1,6 +1,6 @@
 import QtQuick
-import Peelpack.Evidence
 import Peelpack.Parts
+import Peelpack.Evidence
 
 // The completion record: made with the program code, and saved while it is here.
 CardFrame {

@@ -108,7 +108,7 @@ class AttackOnSignatures(unittest.TestCase):
         # It takes nothing away by itself, and nobody but staff is asked.
         self.assertEqual(program.show("anna", one, first)["standing"], "signed")
         self.assertEqual(self.asked(first, [one, other]), {})
-        program.run("initial", one, "--student", "Olga Brem", "--confirmed", vault="anna")
+        program.run("initial", one, "--student", "Olga Brem", "--confirmed", "--reason", "two were there", vault="anna")
         self.assertEqual(self.asked("anna", [one]), {"overlap": sorted([one, other, beside])})
         program.run("initial", other, beside, "--student", "Piet Sand", "--confirmed", "--reason", "both were there, says the board",
                     vault="anna")

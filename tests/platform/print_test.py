@@ -97,7 +97,9 @@ class Print(unittest.TestCase):
         self.program.give("jonas", "anna")
         before = text_of(self.printed("report"))
         for student in ("ines", "jonas"):  # each marked as first scrub, in one room on one day
-            self.program.signed_sheet(student)
+            sheet = self.program.open_sheet(student, surgeon="Dr Falk")
+            self.program.sign(student, sheet)
+            self.program.run("sheet", "log", sheet, "--under", "general", vault=student)
             self.program.give(student, "anna")
         self.program.run("amend", amended, "--mark", "pass=N", "--reason", "Told by the preceptor.", vault="anna")
         self.program.run("void", self.other, "--reason", "Entered twice.", vault="anna")
