@@ -1,6 +1,7 @@
 #include "tests/fuzz/support/program.h"
 
-// A payload of a chosen kind: the first two bytes are its number or choose another, the others are the payload. There is one way to write it.
+// A payload of a chosen kind: the first two bytes are its number or choose another, the others are the payload. There
+// is one way to write it.
 extern "C" int LLVMFuzzerTestOneInput(const std::uint8_t* data, std::size_t size)
 {
     using namespace peelpack;
