@@ -237,7 +237,7 @@ std::vector<CompletionDecision> decisionsAbout(const Session& session, const key
 
 bool isAbout(const CompletionDecision& decision, const CompletionState& state)
 {
-    return decision.requirementSet == state.policy.requirementSet && decision.setDigest == state.policy.setDigest &&
+    return decision.requirementSet == state.requirementSet && decision.setDigest == state.setDigest &&
            decision.head == state.head && decision.exception.empty() == state.complete();
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/role/classifier.h"
 #include "platform/session/program_rules.h"
 
 #include <span>

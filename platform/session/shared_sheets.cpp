@@ -4,6 +4,7 @@
 #include "core/record/sheet_role.h"
 #include "platform/session/checks.h"
 #include "platform/session/sets_in_force.h"
+#include "platform/session/sheets.h"
 
 #include <algorithm>
 
