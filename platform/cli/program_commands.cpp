@@ -9,6 +9,7 @@
 #include "platform/cli/vault_access.h"
 #include "platform/session/directory.h"
 #include "platform/session/program_rules.h"
+#include "platform/session/rule_writing.h"
 #include "platform/session/setup.h"
 #include "platform/session/system_clock.h"
 #include "sync/keys/code.h"

@@ -1,5 +1,7 @@
 #include "qml/program/program_rules.h"
 
+#include "platform/session/rule_writing.h"
+
 #include "platform/files/requirement_json.h"
 #include "platform/files/resources.h"
 #include "qml/words/bridge.h"

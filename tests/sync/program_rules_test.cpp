@@ -1,3 +1,4 @@
+#include "sync/merge/contents.h"
 #include "sync/trust/program_rules.h"
 #include "tests/sync/support/catch.h"
 #include "tests/sync/support/rules.h"

@@ -1,3 +1,5 @@
+#include "sync/merge/contents.h"
+#include "sync/merge/reopen.h"
 #include "sync/trust/rights.h"
 #include "tests/sync/support/catch.h"
 #include "tests/sync/support/rules.h"
