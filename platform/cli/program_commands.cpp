@@ -124,7 +124,7 @@ base::Result<Answer> changeRules(const Arguments& arguments)
         return rules ? opened.error() : rules.error();
     }
     const session::Rules& r = rules.value();
-    if (const base::Result<bool> changed = session::changeRules(*opened.value().session, r); !changed) {
+    if (const auto changed = session::changeRules(*opened.value().session, r); !changed) {
         return changed.error();
     }
     Answer answer;

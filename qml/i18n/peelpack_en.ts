@@ -84,6 +84,23 @@
     </message>
 </context>
 <context>
+    <name>History</name>
+    <message numerus="yes">
+        <source>%n mark(s)</source>
+        <translation>
+            <numerusform>%n mark</numerusform>
+            <numerusform>%n marks</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>A wrong PIN was tried %n time(s).</source>
+        <translation>
+            <numerusform>A wrong PIN was tried once.</numerusform>
+            <numerusform>A wrong PIN was tried %n times.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>MarkingPage</name>
     <message numerus="yes">
         <source>%n skill(s) not marked: they stay open.</source>
@@ -104,7 +121,7 @@
     </message>
 </context>
 <context>
-    <name>PapersPage</name>
+    <name>PaperToCutPage</name>
     <message numerus="yes">
         <source>%n invitation(s), to be cut apart and given out. Whoever has one can join in that name.</source>
         <translation>

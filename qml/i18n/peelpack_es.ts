@@ -516,6 +516,30 @@
         <source>Complete by exception under %1, %4 of %5 cases, decided by %2, %3. Reason: %6</source>
         <translation>Cumplido por excepción según %1, %4 de %5 casos, decidido por %2, %3. Motivo: %6</translation>
     </message>
+    <message>
+        <source>It may be entered twice. Same date and procedure: %1.</source>
+        <translation>Puede que esté dos veces. Misma fecha y procedimiento: %1.</translation>
+    </message>
+    <message>
+        <source>The program does not list the credential with which %1 signed for this role.</source>
+        <translation>El programa no incluye en su lista, para esta función, la credencial con la que firmó %1.</translation>
+    </message>
+    <message>
+        <source>By the day of the case the program had not oriented %1.</source>
+        <translation>El día del caso, el programa aún no había orientado a %1.</translation>
+    </message>
+    <message>
+        <source>%1 is not active as a preceptor of the program.</source>
+        <translation>%1 no figura en activo como preceptor del programa.</translation>
+    </message>
+    <message>
+        <source>The day of the case is no clinical day of the class.</source>
+        <translation>El día del caso no es un día clínico de la clase.</translation>
+    </message>
+    <message>
+        <source>On that day the class was at %1.</source>
+        <translation>Ese día la clase estaba en %1.</translation>
+    </message>
 </context>
 <context>
     <name>CheckedSheetPage</name>
@@ -967,6 +991,222 @@
     <message>
         <source>After a record split, or from a device that was ended</source>
         <translation>Tras dividirse un registro, o de un dispositivo dado de baja</translation>
+    </message>
+</context>
+<context>
+    <name>FirstPages</name>
+    <message>
+        <source>The program is set up</source>
+        <translation>El programa está creado</translation>
+    </message>
+    <message>
+        <source>Next you see your own pages. Under Me you invite people and make signing cards.</source>
+        <translation>A continuación verá sus propias páginas. En «Yo» invita a personas y crea tarjetas de firma.</translation>
+    </message>
+    <message>
+        <source>You are the program&apos;s director now</source>
+        <translation>Ahora usted dirige el programa</translation>
+    </message>
+    <message>
+        <source>Compare the id with the one that the others see. Next: take in the record, then send a parcel to the other instructors.</source>
+        <translation>Compare el identificador con el que ven los demás. Después: reciba el registro y envíe un paquete a los demás docentes.</translation>
+    </message>
+</context>
+<context>
+    <name>GrantPage</name>
+    <message>
+        <source>Let somebody in</source>
+        <translation>Dar entrada a alguien</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Whoever you invited has joined on their own phone; it shows an answer.</source>
+        <translation>La persona invitada se ha unido en su propio teléfono, que muestra una respuesta.</translation>
+    </message>
+    <message>
+        <source>Their phone must show these six digits. Have them read to you.</source>
+        <translation>Su teléfono debe mostrar estos seis dígitos. Pida que se los lea.</translation>
+    </message>
+    <message>
+        <source>The same name and digits: let them in</source>
+        <translation>El mismo nombre y los mismos dígitos: dar entrada</translation>
+    </message>
+    <message>
+        <source>Other digits: stop</source>
+        <translation>Otros dígitos: detener</translation>
+    </message>
+    <message>
+        <source>Send them a parcel</source>
+        <translation>Enviarle un paquete</translation>
+    </message>
+</context>
+<context>
+    <name>HandProgramOverPage</name>
+    <message>
+        <source>Hand the program over</source>
+        <translation>Entregar el programa</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>1. Give the paper with the program code to the new director. Whoever has the code can name the director.</source>
+        <translation>1. Dé el papel con el código del programa a la nueva dirección. Quien tiene el código puede nombrar a la dirección.</translation>
+    </message>
+    <message>
+        <source>2. On their own device: Set up a program, The program exists already. They type the code, and are director number %1.</source>
+        <translation>2. En su propio equipo: Crear un programa, El programa ya existe. Escribe el código y es la dirección número %1.</translation>
+    </message>
+    <message>
+        <source>3. They compare the program&apos;s id:
+%1</source>
+        <translation>3. Compara el identificador del programa:
+%1</translation>
+    </message>
+    <message>
+        <source>4. Give them the whole record as a file; they take it in, and send a parcel to the instructors and to you.</source>
+        <translation>4. Dele todo el registro como archivo; lo recibe y envía un paquete a los docentes y a usted.</translation>
+    </message>
+    <message>
+        <source>The file is not sealed and holds the education records of all students: hand it over yourself, and delete it afterwards. This device keeps its rights until it is ended.</source>
+        <translation>El archivo no va sellado y contiene los expedientes educativos de todos los estudiantes: entréguelo usted y bórrelo después. Este equipo conserva sus derechos hasta que se le ponga fin.</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Guardado como %1.</translation>
+    </message>
+    <message>
+        <source>Save the whole record as a file</source>
+        <translation>Guardar todo el registro como archivo</translation>
+    </message>
+</context>
+<context>
+    <name>History</name>
+    <message>
+        <source>a specialty of a newer version</source>
+        <translation>una especialidad de una versión más nueva</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is %2</source>
+        <translation>«%1» es %2</translation>
+    </message>
+    <message>
+        <source>date, place, surgeon or times</source>
+        <translation>fecha, lugar, cirujano u horas</translation>
+    </message>
+    <message>
+        <source>the procedures</source>
+        <translation>los procedimientos</translation>
+    </message>
+    <message>
+        <source>Changed the sheet: %1.</source>
+        <translation>Cambió la hoja: %1.</translation>
+    </message>
+    <message>
+        <source>nobody can tell whose signature it is</source>
+        <translation>no se sabe de quién es la firma</translation>
+    </message>
+    <message>
+        <source>Signed by %1 (%2): %3.</source>
+        <translation>Firmada por %1 (%2): %3.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n mark(s)</source>
+        <translation>
+            <numerusform>%n marca</numerusform>
+            <numerusform>%n marcas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The hand-over was taken back unsigned.</source>
+        <translation>El teléfono volvió sin firma.</translation>
+    </message>
+    <message>
+        <source>The hand-over ended unsigned: the PIN was wrong.</source>
+        <translation>La entrega del teléfono terminó sin firma: el PIN era incorrecto.</translation>
+    </message>
+    <message>
+        <source>The hand-over ended unsigned: it was not the right card.</source>
+        <translation>La entrega del teléfono terminó sin firma: no era la tarjeta correcta.</translation>
+    </message>
+    <message>
+        <source>The hand-over ended unsigned: it took too long.</source>
+        <translation>La entrega del teléfono terminó sin firma: tardó demasiado.</translation>
+    </message>
+    <message numerus="yes">
+        <source>A wrong PIN was tried %n time(s).</source>
+        <translation>
+            <numerusform>Se probó un PIN incorrecto %n vez.</numerusform>
+            <numerusform>Se probó un PIN incorrecto %n veces.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Opened the sheet: %1.</source>
+        <translation>Abrió la hoja: %1.</translation>
+    </message>
+    <message>
+        <source>Took the sheet back.</source>
+        <translation>Retiró la hoja.</translation>
+    </message>
+    <message>
+        <source>Asked to take the sheet back.</source>
+        <translation>Pidió retirar la hoja.</translation>
+    </message>
+    <message>
+        <source>Filed under %1.</source>
+        <translation>Archivada en %1.</translation>
+    </message>
+    <message>
+        <source>Asked for a mark review: %1.</source>
+        <translation>Pidió revisar una marca: %1.</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; should be %2</source>
+        <translation>«%1» debería ser %2</translation>
+    </message>
+    <message>
+        <source>The preceptor declined to sign.</source>
+        <translation>El preceptor no quiso firmar.</translation>
+    </message>
+    <message>
+        <source>Initialed.</source>
+        <translation>Puso las iniciales.</translation>
+    </message>
+    <message>
+        <source>Initialed, and confirmed the signature with the preceptor.</source>
+        <translation>Puso las iniciales y confirmó la firma con el preceptor.</translation>
+    </message>
+    <message>
+        <source>Returned the sheet.</source>
+        <translation>Devolvió la hoja.</translation>
+    </message>
+    <message>
+        <source>Accepted a mark review: %1.</source>
+        <translation>Aceptó la revisión de una marca: %1.</translation>
+    </message>
+    <message>
+        <source>Filed anew under %1.</source>
+        <translation>Archivada de nuevo en %1.</translation>
+    </message>
+    <message>
+        <source>Made the sheet void.</source>
+        <translation>Anuló la hoja.</translation>
+    </message>
+    <message>
+        <source>Imported from %1: %2, %3.</source>
+        <translation>Importada de %1: %2, %3.</translation>
+    </message>
+    <message>
+        <source>somebody unknown</source>
+        <translation>una persona desconocida</translation>
+    </message>
+    <message>
+        <source>Reason: %1</source>
+        <translation>Motivo: %1</translation>
     </message>
 </context>
 <context>
@@ -1714,6 +1954,63 @@
     </message>
 </context>
 <context>
+    <name>PaperCodeCard</name>
+    <message>
+        <source>Shown only now. It opens this device&apos;s vault when you have forgotten your PIN or passphrase: keep it on paper, not on this device.</source>
+        <translation>Solo se muestra ahora. Abre la bóveda de este equipo si se olvidan el PIN o la frase de contraseña: debe quedar en papel, no en este equipo.</translation>
+    </message>
+</context>
+<context>
+    <name>PaperToCutPage</name>
+    <message>
+        <source>To print and cut</source>
+        <translation>Para imprimir y recortar</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>They are in English. A signing card is printed when it is made: its code is kept nowhere.</source>
+        <translation>Están en inglés. Una tarjeta de firma se imprime al crearla: su código no se guarda en ningún sitio.</translation>
+    </message>
+    <message>
+        <source>A4 paper instead of letter</source>
+        <translation>Papel A4 en vez de carta</translation>
+    </message>
+    <message>
+        <source>Open invitations</source>
+        <translation>Invitaciones abiertas</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n invitation(s), to be cut apart and given out. Whoever has one can join in that name.</source>
+        <translation>
+            <numerusform>%n invitación, para recortar y entregar. Quien la tenga puede unirse en ese nombre.</numerusform>
+            <numerusform>%n invitaciones, para recortar y entregar. Quien tenga una puede unirse en ese nombre.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Pocket stubs, for sites where phones are not allowed</source>
+        <translation>Talones de bolsillo, para sedes donde no se permiten teléfonos</translation>
+    </message>
+    <message>
+        <source>How many, a page each</source>
+        <translation>Cuántos, una página cada uno</translation>
+    </message>
+    <message>
+        <source>Number of the first; they go on from there</source>
+        <translation>Número del primero; los demás siguen</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Guardado como %1.</translation>
+    </message>
+    <message>
+        <source>Save the stubs as PDF</source>
+        <translation>Guardar los talones como PDF</translation>
+    </message>
+</context>
+<context>
     <name>PapersPage</name>
     <message>
         <source>Papers and rows</source>
@@ -2053,6 +2350,100 @@
     </message>
 </context>
 <context>
+    <name>ProgramCodePage</name>
+    <message>
+        <source>Step 3 of 4</source>
+        <translation>Paso 3 de 4</translation>
+    </message>
+    <message>
+        <source>Type the program code back</source>
+        <translation>Escriba el código del programa</translation>
+    </message>
+    <message>
+        <source>Write down the program code</source>
+        <translation>Anote el código del programa</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Shown only now. Whoever has it can name the director: write it on paper and lock it away. Without it nobody can take the program over from you, and no completion record can be made.</source>
+        <translation>Solo se muestra ahora. Quien lo tiene puede nombrar a la dirección: escríbalo en papel y guárdelo bajo llave. Sin él nadie puede hacerse cargo del programa después de usted, ni se puede hacer ninguna constancia de cumplimiento.</translation>
+    </message>
+    <message>
+        <source>From your paper, so that it is known to be there. Nothing has been made yet.</source>
+        <translation>De su papel, para saber que está allí. Todavía no se ha creado nada.</translation>
+    </message>
+    <message>
+        <source>Program code</source>
+        <translation>Código del programa</translation>
+    </message>
+    <message>
+        <source>It is not on paper: show another code</source>
+        <translation>No está en papel: mostrar otro código</translation>
+    </message>
+    <message>
+        <source>This is the code</source>
+        <translation>Este es el código</translation>
+    </message>
+    <message>
+        <source>It is on paper</source>
+        <translation>Está en papel</translation>
+    </message>
+</context>
+<context>
+    <name>ProgramRulesPage</name>
+    <message>
+        <source>Rules so far</source>
+        <translation>Reglas hasta ahora</translation>
+    </message>
+    <message>
+        <source>Are these the rules?</source>
+        <translation>¿Son estas las reglas?</translation>
+    </message>
+    <message>
+        <source>Other rules</source>
+        <translation>Otras reglas</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>In force</source>
+        <translation>En vigor</translation>
+    </message>
+    <message>
+        <source>No rules have come in yet: take in a parcel first.</source>
+        <translation>Todavía no han llegado reglas: reciba antes un paquete.</translation>
+    </message>
+    <message>
+        <source>Before, the newest first</source>
+        <translation>Antes, primero las más recientes</translation>
+    </message>
+    <message>
+        <source>Put other rules in force</source>
+        <translation>Poner otras reglas en vigor</translation>
+    </message>
+    <message>
+        <source>Read the rules back</source>
+        <translation>Releer las reglas</translation>
+    </message>
+    <message>
+        <source>Sign: put them in force</source>
+        <translation>Firmar: ponerlas en vigor</translation>
+    </message>
+    <message>
+        <source>Change something</source>
+        <translation>Cambiar algo</translation>
+    </message>
+    <message>
+        <source>Leave the rules as they are</source>
+        <translation>Dejar las reglas como están</translation>
+    </message>
+</context>
+<context>
     <name>ProofCard</name>
     <message>
         <source>Prove one sheet</source>
@@ -2330,6 +2721,733 @@
     </message>
 </context>
 <context>
+    <name>Sentences</name>
+    <message>
+        <source>The requirement set is no JSON: look at line %1 for a missing comma, quote or bracket.</source>
+        <translation>El conjunto de requisitos no es JSON: busque en la línea %1 una coma, comilla o corchete que falte.</translation>
+    </message>
+    <message>
+        <source>The requirement set has the member &quot;%1&quot; twice; keep one of them.</source>
+        <translation>El conjunto de requisitos tiene «%1» dos veces; deje uno.</translation>
+    </message>
+    <message>
+        <source>There is no requirement set &quot;%1&quot;; use %2, or the name of a file.</source>
+        <translation>No hay ningún conjunto de requisitos «%1»; use uno de estos (%2) o el nombre de un archivo.</translation>
+    </message>
+    <message>
+        <source>The program&apos;s own file %1 is missing; install the program again.</source>
+        <translation>Falta el archivo %1 del propio programa; instálelo de nuevo.</translation>
+    </message>
+    <message>
+        <source>Cannot read %1: %2.</source>
+        <translation>No se puede leer %1: %2.</translation>
+    </message>
+    <message>
+        <source>%1 is larger than %2 bytes; check that it is the right file.</source>
+        <translation>%1 ocupa más de %2 bytes; compruebe que es el archivo correcto.</translation>
+    </message>
+    <message>
+        <source>Cannot write %1: %2.</source>
+        <translation>No se puede escribir %1: %2.</translation>
+    </message>
+    <message>
+        <source>The sheet was initialed before this; an instructor decides.</source>
+        <translation>La hoja ya tenía las iniciales; decide un docente.</translation>
+    </message>
+    <message>
+        <source>The instructor whose action is in force had not seen this.</source>
+        <translation>El docente cuya decisión está en vigor no había visto esto.</translation>
+    </message>
+    <message>
+        <source>Another action was taken in its place.</source>
+        <translation>En su lugar vale otra decisión.</translation>
+    </message>
+    <message>
+        <source>This is larger than the format allows.</source>
+        <translation>Esto es más grande de lo que permite el formato.</translation>
+    </message>
+    <message>
+        <source>This ends before it is complete; get it again.</source>
+        <translation>Esto termina antes de estar completo; pídalo otra vez.</translation>
+    </message>
+    <message>
+        <source>There are bytes after the end; get it again.</source>
+        <translation>Hay bytes después del final; pídalo otra vez.</translation>
+    </message>
+    <message>
+        <source>This was made by a newer version of Peelpack; update this one.</source>
+        <translation>Esto se hizo con una versión más nueva de Peelpack; actualice esta.</translation>
+    </message>
+    <message>
+        <source>The contents are not in the byte order of the format.</source>
+        <translation>El contenido no está en el orden de bytes del formato.</translation>
+    </message>
+    <message>
+        <source>A yes-or-no value is neither yes nor no.</source>
+        <translation>Un valor de sí o no no es ni sí ni no.</translation>
+    </message>
+    <message>
+        <source>A number is outside what the format allows.</source>
+        <translation>Un número está fuera de lo que permite el formato.</translation>
+    </message>
+    <message>
+        <source>A text holds bytes or control characters that no text has.</source>
+        <translation>Un texto contiene bytes o caracteres de control que ningún texto tiene.</translation>
+    </message>
+    <message>
+        <source>A text is longer than the format allows.</source>
+        <translation>Un texto es más largo de lo que permite el formato.</translation>
+    </message>
+    <message>
+        <source>A text that must be given, such as a reason, is empty.</source>
+        <translation>Está vacío un texto obligatorio, como un motivo.</translation>
+    </message>
+    <message>
+        <source>A list claims more items than the format or the file has room for.</source>
+        <translation>Una lista dice tener más elementos de los que caben en el formato o en el archivo.</translation>
+    </message>
+    <message>
+        <source>A list has fewer items than it must have.</source>
+        <translation>Una lista tiene menos elementos de los debidos.</translation>
+    </message>
+    <message>
+        <source>The contents are nested too deep.</source>
+        <translation>El contenido está anidado a demasiada profundidad.</translation>
+    </message>
+    <message>
+        <source>Items are not in order, or one is there twice.</source>
+        <translation>Los elementos no están en orden, o uno está dos veces.</translation>
+    </message>
+    <message>
+        <source>Two values do not go together.</source>
+        <translation>Dos valores no van juntos.</translation>
+    </message>
+    <message>
+        <source>This kind of entry does not belong in this stream.</source>
+        <translation>Este tipo de anotación no va en este registro.</translation>
+    </message>
+    <message>
+        <source>This is not a Peelpack file of this sort.</source>
+        <translation>Este no es un archivo de Peelpack de esta clase.</translation>
+    </message>
+    <message>
+        <source>The file was damaged on its way; get it again.</source>
+        <translation>El archivo se dañó por el camino; pídalo otra vez.</translation>
+    </message>
+    <message>
+        <source>Earlier entries are missing; this waits until they come.</source>
+        <translation>Faltan anotaciones anteriores; esto espera hasta que lleguen.</translation>
+    </message>
+    <message>
+        <source>The signature does not fit: this was altered, or signed by another.</source>
+        <translation>La firma no corresponde: esto fue alterado, o lo firmó otra persona.</translation>
+    </message>
+    <message>
+        <source>A public key in this cannot be used.</source>
+        <translation>Una clave pública de aquí no se puede usar.</translation>
+    </message>
+    <message>
+        <source>This belongs to another program.</source>
+        <translation>Esto es de otro programa.</translation>
+    </message>
+    <message>
+        <source>This attestation was made for another student.</source>
+        <translation>Esta firma se hizo para otro estudiante.</translation>
+    </message>
+    <message>
+        <source>The attestation is not signed by who it names.</source>
+        <translation>La firma no es de quien dice ser.</translation>
+    </message>
+    <message>
+        <source>The evidence of a split record does not hold.</source>
+        <translation>La prueba de un registro dividido no se sostiene.</translation>
+    </message>
+    <message>
+        <source>This phone&apos;s record split here, often after a restore.</source>
+        <translation>El registro de este teléfono se dividió aquí, a menudo tras restaurar una copia.</translation>
+    </message>
+    <message>
+        <source>This record split so often that this branch is not kept; the evidence is.</source>
+        <translation>Este registro se dividió tantas veces que esta rama no se guarda; la prueba sí.</translation>
+    </message>
+    <message>
+        <source>Nobody in the program has granted this device anything yet.</source>
+        <translation>Nadie del programa ha dado aún ningún permiso a este dispositivo.</translation>
+    </message>
+    <message>
+        <source>Made by a newer Peelpack; kept and passed on.</source>
+        <translation>Hecho por un Peelpack más nuevo; se guarda y se pasa adelante.</translation>
+    </message>
+    <message>
+        <source>Who wrote this may not write this kind of entry.</source>
+        <translation>Quien escribió esto no puede escribir este tipo de anotación.</translation>
+    </message>
+    <message>
+        <source>This device writes under another student&apos;s id.</source>
+        <translation>Este dispositivo escribe con la identidad de otro estudiante.</translation>
+    </message>
+    <message>
+        <source>This concerns a class or site that its writer has no say in.</source>
+        <translation>Esto es de una clase o una sede en que su autor no decide.</translation>
+    </message>
+    <message>
+        <source>This came after the device was revoked.</source>
+        <translation>Esto llegó después de dar de baja el dispositivo.</translation>
+    </message>
+    <message>
+        <source>This comes after the place where the record split.</source>
+        <translation>Esto viene después del punto en que se dividió el registro.</translation>
+    </message>
+    <message>
+        <source>The signing card was revoked before this was delivered.</source>
+        <translation>La tarjeta de firma se dio de baja antes de entregarse esto.</translation>
+    </message>
+    <message>
+        <source>Nobody has vouched for who signed this.</source>
+        <translation>Nadie ha avalado a quien firmó esto.</translation>
+    </message>
+    <message>
+        <source>Only an entry of a student that is set aside can be admitted.</source>
+        <translation>Solo se puede admitir una anotación de estudiante que esté apartada.</translation>
+    </message>
+    <message>
+        <source>This parcel is not for this device.</source>
+        <translation>Este paquete no es para este dispositivo.</translation>
+    </message>
+    <message>
+        <source>This parcel&apos;s key does not fit its commitment; it was damaged or tampered with.</source>
+        <translation>La clave de este paquete no corresponde; se dañó o se manipuló.</translation>
+    </message>
+    <message>
+        <source>The head of this parcel was altered; get it again.</source>
+        <translation>El comienzo de este paquete fue alterado; pídalo otra vez.</translation>
+    </message>
+    <message>
+        <source>The contents of this parcel were altered or cut off; get it again.</source>
+        <translation>El contenido de este paquete fue alterado o cortado; pídalo otra vez.</translation>
+    </message>
+    <message>
+        <source>This brings more unknown devices than a program has.</source>
+        <translation>Esto trae más dispositivos desconocidos de los que tiene un programa.</translation>
+    </message>
+    <message>
+        <source>This brings more entries than one parcel may.</source>
+        <translation>Esto trae más anotaciones de las que admite un paquete.</translation>
+    </message>
+    <message>
+        <source>This is not a signing card; scan the card&apos;s own code.</source>
+        <translation>Esta no es una tarjeta de firma; escanee el código de la tarjeta.</translation>
+    </message>
+    <message>
+        <source>This signing card belongs to another program.</source>
+        <translation>Esta tarjeta de firma es de otro programa.</translation>
+    </message>
+    <message>
+        <source>A signing card has 16 secret bytes.</source>
+        <translation>Una tarjeta de firma tiene 16 bytes secretos.</translation>
+    </message>
+    <message>
+        <source>The PIN does not fit this signing card; try again.</source>
+        <translation>El PIN no es el de esta tarjeta de firma; inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>A code has 128 bits.</source>
+        <translation>Un código tiene 128 bits.</translation>
+    </message>
+    <message>
+        <source>A code has 7 groups of 5 letters and digits; check what you typed.</source>
+        <translation>Un código tiene 7 grupos de 5 letras y cifras; revise lo que escribió.</translation>
+    </message>
+    <message>
+        <source>A code has 7 groups of 5 letters and digits; some are missing.</source>
+        <translation>Un código tiene 7 grupos de 5 letras y cifras; faltan algunos.</translation>
+    </message>
+    <message>
+        <source>Group %1 of the code is mistyped; compare it again.</source>
+        <translation>El grupo %1 del código está mal escrito; compárelo otra vez.</translation>
+    </message>
+    <message>
+        <source>This is not a program code; it may be a vault code or a card&apos;s.</source>
+        <translation>Este no es un código de programa; quizá sea de una bóveda o de una tarjeta.</translation>
+    </message>
+    <message>
+        <source>This is not a vault code; it may be a program code or a card&apos;s.</source>
+        <translation>Este no es un código de bóveda; quizá sea de un programa o de una tarjeta.</translation>
+    </message>
+    <message>
+        <source>This is not the code of a signing card; it may be a program or vault code.</source>
+        <translation>Este no es el código de una tarjeta de firma; quizá sea de un programa o de una bóveda.</translation>
+    </message>
+    <message>
+        <source>The stored public keys do not belong to the stored seeds; nothing is signed with them.</source>
+        <translation>Las claves públicas guardadas no corresponden a las semillas guardadas; no se firma nada con ellas.</translation>
+    </message>
+    <message>
+        <source>This is not an invitation; ask for a new one.</source>
+        <translation>Esta no es una invitación; pida una nueva.</translation>
+    </message>
+    <message>
+        <source>This is not a reply to an invitation; scan it again.</source>
+        <translation>Esta no es la respuesta a una invitación; escanéela otra vez.</translation>
+    </message>
+    <message>
+        <source>The invitation has expired; make a new one.</source>
+        <translation>La invitación ha vencido; haga una nueva.</translation>
+    </message>
+    <message>
+        <source>The reply is from somebody else&apos;s invitation.</source>
+        <translation>La respuesta es de la invitación de otra persona.</translation>
+    </message>
+    <message>
+        <source>The reply was not made with this invitation.</source>
+        <translation>La respuesta no se hizo con esta invitación.</translation>
+    </message>
+    <message>
+        <source>Nothing can be sealed to the key in the reply.</source>
+        <translation>No se puede sellar nada para la clave de la respuesta.</translation>
+    </message>
+    <message>
+        <source>The reply was not signed by the device that it names.</source>
+        <translation>La respuesta no la firmó el dispositivo que nombra.</translation>
+    </message>
+    <message>
+        <source>The cost asked for unlocking is above 64 MiB or 4 passes; this is not one of our files.</source>
+        <translation>El costo pedido para desbloquear pasa de 64 MiB o 4 vueltas; este archivo no es nuestro.</translation>
+    </message>
+    <message>
+        <source>The cost asked for unlocking is too low to protect anything.</source>
+        <translation>El costo pedido para desbloquear es tan bajo que no protege nada.</translation>
+    </message>
+    <message>
+        <source>A salt has 16 bytes and a stretched key 16 to 1024.</source>
+        <translation>Una sal tiene 16 bytes y una clave derivada de 16 a 1024.</translation>
+    </message>
+    <message>
+        <source>There is not enough memory to check the PIN; close other apps and try again.</source>
+        <translation>No hay memoria para comprobar el PIN; cierre otras aplicaciones e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>A PIN has digits only.</source>
+        <translation>Un PIN solo tiene cifras.</translation>
+    </message>
+    <message>
+        <source>A PIN has 6 to 12 digits.</source>
+        <translation>Un PIN tiene de 6 a 12 cifras.</translation>
+    </message>
+    <message>
+        <source>That PIN is guessed first; choose digits without a pattern.</source>
+        <translation>Ese PIN es de los primeros que se adivinan; elija cifras sin un patrón.</translation>
+    </message>
+    <message>
+        <source>A sealing key has 32 bytes and a nonce 24.</source>
+        <translation>Una clave de sellado tiene 32 bytes y un nonce 24.</translation>
+    </message>
+    <message>
+        <source>A sealing seed has 32 bytes.</source>
+        <translation>Una semilla de sellado tiene 32 bytes.</translation>
+    </message>
+    <message>
+        <source>The other side&apos;s sealing key is of small order and is refused.</source>
+        <translation>La clave de sellado del otro lado es de orden pequeño y se rechaza.</translation>
+    </message>
+    <message>
+        <source>The sealed bytes were damaged, or the key is another.</source>
+        <translation>Los bytes sellados se dañaron, o la clave es otra.</translation>
+    </message>
+    <message>
+        <source>A signing seed has 32 bytes.</source>
+        <translation>Una semilla de firma tiene 32 bytes.</translation>
+    </message>
+    <message>
+        <source>The stored public key does not belong to the stored seed; nothing is signed with it.</source>
+        <translation>La clave pública guardada no corresponde a la semilla guardada; no se firma nada con ella.</translation>
+    </message>
+    <message>
+        <source>The PDF cannot be drawn.</source>
+        <translation>No se puede dibujar el PDF.</translation>
+    </message>
+    <message>
+        <source>Printing was canceled; nothing was written.</source>
+        <translation>Se canceló la impresión; no se escribió nada.</translation>
+    </message>
+    <message>
+        <source>Only an instructor or the director can do this.</source>
+        <translation>Solo un docente o el director puede hacer esto.</translation>
+    </message>
+    <message>
+        <source>This needs a reason; it stays beside the sheet for good.</source>
+        <translation>Esto necesita un motivo; queda para siempre junto a la hoja.</translation>
+    </message>
+    <message>
+        <source>The sheet is void; nothing more can be done with it.</source>
+        <translation>La hoja está anulada; ya no se puede hacer nada con ella.</translation>
+    </message>
+    <message>
+        <source>There is no such sheet here.</source>
+        <translation>Aquí no existe esa hoja.</translation>
+    </message>
+    <message>
+        <source>The student took the sheet back; void it, or ask them to open another.</source>
+        <translation>El estudiante retiró la hoja; anúlela, o pídale que abra otra.</translation>
+    </message>
+    <message>
+        <source>Nothing is changed.</source>
+        <translation>No se cambia nada.</translation>
+    </message>
+    <message>
+        <source>Nobody has asked for a review of that mark, or it was answered already.</source>
+        <translation>Nadie pidió revisar esa marca, o ya se respondió.</translation>
+    </message>
+    <message>
+        <source>The requirement set in force, %1, is not a shipped one; give its file with --set.</source>
+        <translation>El conjunto de requisitos en vigor, %1, no viene incluido; indique su archivo con --set.</translation>
+    </message>
+    <message>
+        <source>The requirement set at hand is not the one in force as %1. Give its file with --set, or put the set in force again with &quot;program rules&quot;.</source>
+        <translation>El conjunto de requisitos que hay no es el que está en vigor como %1. Indique su archivo con --set, o póngalo otra vez en vigor con &quot;program rules&quot;.</translation>
+    </message>
+    <message>
+        <source>No rules are in force.</source>
+        <translation>No hay reglas en vigor.</translation>
+    </message>
+    <message>
+        <source>Nothing of this student is here.</source>
+        <translation>Aquí no hay nada de este estudiante.</translation>
+    </message>
+    <message>
+        <source>Only the director decides who has met the requirements.</source>
+        <translation>Solo el director decide quién cumple los requisitos.</translation>
+    </message>
+    <message>
+        <source>Nothing is short: leave the exception out.</source>
+        <translation>No falta nada: quite la excepción.</translation>
+    </message>
+    <message>
+        <source>Cases are short: a completion needs an exception with its reason.</source>
+        <translation>Faltan casos: para darlos por completos hace falta una excepción con su motivo.</translation>
+    </message>
+    <message>
+        <source>This device&apos;s decisions do not count any more: another is the director&apos;s. Take in a colleague&apos;s parcel, or see &quot;program show&quot;.</source>
+        <translation>Las decisiones de este dispositivo ya no cuentan: el del director es otro. Reciba el paquete de un colega, o vea &quot;program show&quot;.</translation>
+    </message>
+    <message>
+        <source>That is not the code of this program.</source>
+        <translation>Ese no es el código de este programa.</translation>
+    </message>
+    <message>
+        <source>A later record of this student was made with this vault; it is superseded without being named.</source>
+        <translation>Con esta bóveda se hizo un certificado posterior de este estudiante; se reemplaza sin nombrarlo.</translation>
+    </message>
+    <message>
+        <source>No instructor is known here yet.</source>
+        <translation>Aquí todavía no se conoce a ningún docente.</translation>
+    </message>
+    <message>
+        <source>This student has no phone that is still granted.</source>
+        <translation>Este estudiante no tiene ningún teléfono con permiso.</translation>
+    </message>
+    <message>
+        <source>No other instructor is known here.</source>
+        <translation>Aquí no se conoce a ningún otro docente.</translation>
+    </message>
+    <message>
+        <source>This vault is somebody&apos;s record in a program; a preceptor&apos;s phone has one of its own.</source>
+        <translation>Esta bóveda es el registro de alguien en un programa; el teléfono de un preceptor tiene la suya.</translation>
+    </message>
+    <message>
+        <source>Damaged: %1.</source>
+        <translation>Dañado: %1.</translation>
+    </message>
+    <message>
+        <source>Not readable: number %1 of what was signed here.</source>
+        <translation>No se puede leer: el número %1 de lo que se firmó aquí.</translation>
+    </message>
+    <message>
+        <source>What was signed cannot be read back; nothing was signed.</source>
+        <translation>Lo firmado no se puede volver a leer; no se firmó nada.</translation>
+    </message>
+    <message>
+        <source>This vault belongs to no program yet.</source>
+        <translation>Esta bóveda aún no es de ningún programa.</translation>
+    </message>
+    <message>
+        <source>The settings of this vault are damaged.</source>
+        <translation>Los ajustes de esta bóveda están dañados.</translation>
+    </message>
+    <message>
+        <source>Damaged: the certificates of the program.</source>
+        <translation>Dañado: los certificados del programa.</translation>
+    </message>
+    <message>
+        <source>Not readable in its place: what follows entry %1 of a feed that is damaged before it.</source>
+        <translation>No se puede leer en su sitio: lo que sigue a la anotación %1 de un registro dañado antes de ella.</translation>
+    </message>
+    <message>
+        <source>This phone&apos;s record split, often after a restore, so nothing more is signed with its keys: join again, and go on where you are.</source>
+        <translation>El registro de este teléfono se dividió, a menudo tras restaurar una copia, y ya no se firma nada con sus claves: únase otra vez y siga donde está.</translation>
+    </message>
+    <message>
+        <source>A part of this device&apos;s own record is damaged: take in a parcel that has your history, and join again.</source>
+        <translation>Una parte del registro de este dispositivo está dañada: reciba un paquete con su historial y únase otra vez.</translation>
+    </message>
+    <message>
+        <source>This vault belongs to somebody or some program already; join with a new vault.</source>
+        <translation>Esta bóveda ya es de alguien o de un programa; únase con una bóveda nueva.</translation>
+    </message>
+    <message>
+        <source>A director invites anybody, an instructor everybody but instructors; a new director takes over with the program code.</source>
+        <translation>Un director invita a cualquiera; un docente, a todos menos a docentes; un director nuevo asume con el código del programa.</translation>
+    </message>
+    <message>
+        <source>An invitation needs a name, and a class or site unless it is for an instructor of the whole program.</source>
+        <translation>Una invitación necesita un nombre, y una clase o una sede, salvo que sea para un docente de todo el programa.</translation>
+    </message>
+    <message>
+        <source>This reply answers no invitation that is open here: it was answered already, has expired, or was given out on another device.</source>
+        <translation>Esta respuesta no es de ninguna invitación abierta aquí: ya se respondió, venció o se dio en otro dispositivo.</translation>
+    </message>
+    <message>
+        <source>A sheet is named by at least 4 digits of its id.</source>
+        <translation>Una hoja se nombra con al menos 4 cifras de su identificador.</translation>
+    </message>
+    <message>
+        <source>Several sheets begin with %1; give more digits.</source>
+        <translation>Varias hojas empiezan por %1; escriba más cifras.</translation>
+    </message>
+    <message>
+        <source>There is no sheet %1 here.</source>
+        <translation>Aquí no hay ninguna hoja %1.</translation>
+    </message>
+    <message>
+        <source>The sheet was withdrawn; there is nothing to sign.</source>
+        <translation>La hoja se retiró; no hay nada que firmar.</translation>
+    </message>
+    <message>
+        <source>Nothing is marked; mark at least one skill, or decline with a reason.</source>
+        <translation>No hay nada marcado; marque al menos una habilidad, o no firme y dé un motivo.</translation>
+    </message>
+    <message>
+        <source>The signer&apos;s name is missing.</source>
+        <translation>Falta el nombre de quien firma.</translation>
+    </message>
+    <message>
+        <source>Too many wrong PINs on this phone: wait %1 seconds, or let the preceptor sign on their own phone.</source>
+        <translation>Demasiados PIN incorrectos en este teléfono: espere %1 segundos, o que el preceptor firme en su propio teléfono.</translation>
+    </message>
+    <message>
+        <source>That is not the PIN of this card. The try is kept in the journal.</source>
+        <translation>Ese no es el PIN de esta tarjeta. El intento queda registrado.</translation>
+    </message>
+    <message>
+        <source>This card was revoked; the preceptor needs a new one.</source>
+        <translation>Esta tarjeta se dio de baja; el preceptor necesita una nueva.</translation>
+    </message>
+    <message>
+        <source>This answer is for another sheet.</source>
+        <translation>Esta respuesta es de otra hoja.</translation>
+    </message>
+    <message>
+        <source>This answer was taken in already.</source>
+        <translation>Esta respuesta ya se recibió.</translation>
+    </message>
+    <message>
+        <source>There is no such student here.</source>
+        <translation>Aquí no existe ese estudiante.</translation>
+    </message>
+    <message>
+        <source>This file is not a Peelpack vault.</source>
+        <translation>Este archivo no es una bóveda de Peelpack.</translation>
+    </message>
+    <message>
+        <source>The vault&apos;s tables are damaged; use a copy of the file, or join anew and have your history sent back.</source>
+        <translation>Las tablas de la bóveda están dañadas; use una copia del archivo, o únase de nuevo y pida que le envíen su historial.</translation>
+    </message>
+    <message>
+        <source>Another Peelpack has this vault open; close it first.</source>
+        <translation>Otro Peelpack tiene abierta esta bóveda; ciérrelo primero.</translation>
+    </message>
+    <message>
+        <source>There is no space left; nothing was saved. Free some space and try again.</source>
+        <translation>No queda espacio; no se guardó nada. Libere espacio e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>The vault cannot be written: its file or folder is read-only.</source>
+        <translation>No se puede escribir en la bóveda: su archivo o carpeta es de solo lectura.</translation>
+    </message>
+    <message>
+        <source>The vault cannot be opened; check that you may read and write its folder.</source>
+        <translation>No se puede abrir la bóveda; compruebe que puede leer y escribir en su carpeta.</translation>
+    </message>
+    <message>
+        <source>The vault&apos;s storage failed; what was not said to be saved was not saved.</source>
+        <translation>Falló el almacenamiento de la bóveda; lo que no se dio por guardado no se guardó.</translation>
+    </message>
+    <message>
+        <source>The vault cannot be used: %1.</source>
+        <translation>No se puede usar la bóveda: %1.</translation>
+    </message>
+    <message>
+        <source>There is no vault in %1.</source>
+        <translation>No hay ninguna bóveda en %1.</translation>
+    </message>
+    <message>
+        <source>This vault was made by a newer Peelpack; use that one. Nothing was changed.</source>
+        <translation>Esta bóveda se hizo con un Peelpack más nuevo; use ese. No se cambió nada.</translation>
+    </message>
+    <message>
+        <source>There is a file %1 already.</source>
+        <translation>Ya existe un archivo %1.</translation>
+    </message>
+    <message>
+        <source>Cannot make the file %1.</source>
+        <translation>No se puede crear el archivo %1.</translation>
+    </message>
+    <message>
+        <source>Qt&apos;s SQLite driver is not installed.</source>
+        <translation>No está instalado el controlador SQLite de Qt.</translation>
+    </message>
+    <message>
+        <source>The vault&apos;s storage failed before; close Peelpack and open it again.</source>
+        <translation>El almacenamiento de la bóveda falló antes; cierre Peelpack y ábralo otra vez.</translation>
+    </message>
+    <message>
+        <source>row %1 (a certificate)</source>
+        <translation>fila %1 (un certificado)</translation>
+    </message>
+    <message>
+        <source>row %1 (which feed %2 is)</source>
+        <translation>fila %1 (cuál es el registro %2)</translation>
+    </message>
+    <message>
+        <source>row %1 (entry %2 of feed %3)</source>
+        <translation>fila %1 (anotación %2 del registro %3)</translation>
+    </message>
+    <message>
+        <source>row %1 (missing)</source>
+        <translation>fila %1 (falta)</translation>
+    </message>
+    <message>
+        <source>rows %1 to %2 (missing)</source>
+        <translation>filas %1 a %2 (faltan)</translation>
+    </message>
+    <message>
+        <source>The list of the vault&apos;s rows is damaged.</source>
+        <translation>La lista de filas de la bóveda está dañada.</translation>
+    </message>
+    <message>
+        <source>the list of rows</source>
+        <translation>la lista de filas</translation>
+    </message>
+    <message>
+        <source>The list of the vault&apos;s rows is damaged, so nothing more is written to it: join anew and have your history sent back.</source>
+        <translation>La lista de filas de la bóveda está dañada y ya no se escribe nada en ella: únase de nuevo y pida que le envíen su historial.</translation>
+    </message>
+    <message>
+        <source>What was saved does not read back; check the device&apos;s storage.</source>
+        <translation>Lo guardado no se puede volver a leer; revise el almacenamiento del dispositivo.</translation>
+    </message>
+    <message>
+        <source>Cannot read the install mark in %1.</source>
+        <translation>No se puede leer la marca de instalación en %1.</translation>
+    </message>
+    <message>
+        <source>Cannot write the install mark in %1.</source>
+        <translation>No se puede escribir la marca de instalación en %1.</translation>
+    </message>
+    <message>
+        <source>The start of the vault is damaged; use a copy of the file, or join anew and have your history sent back.</source>
+        <translation>El comienzo de la bóveda está dañado; use una copia del archivo, o únase de nuevo y pida que le envíen su historial.</translation>
+    </message>
+    <message>
+        <source>the settings of this device</source>
+        <translation>los ajustes de este dispositivo</translation>
+    </message>
+    <message>
+        <source>the parcels that wait</source>
+        <translation>los paquetes en espera</translation>
+    </message>
+    <message>
+        <source>the list of settings and of parcels that wait</source>
+        <translation>la lista de ajustes y de paquetes en espera</translation>
+    </message>
+    <message>
+        <source>a setting of this device</source>
+        <translation>un ajuste de este dispositivo</translation>
+    </message>
+    <message>
+        <source>a parcel that waits</source>
+        <translation>un paquete en espera</translation>
+    </message>
+    <message>
+        <source>What opens the vault is damaged; use the vault code, or a copy of the file.</source>
+        <translation>Está dañado lo que abre la bóveda; use el código de la bóveda, o una copia del archivo.</translation>
+    </message>
+    <message>
+        <source>This vault is a copy, or was moved here from another device: it opens with its vault code only, and cannot sign until it is set up anew.</source>
+        <translation>Esta bóveda es una copia, o se trajo de otro dispositivo: solo se abre con su código y no puede firmar hasta configurarla de nuevo.</translation>
+    </message>
+    <message>
+        <source>That is not the PIN.</source>
+        <translation>Ese no es el PIN.</translation>
+    </message>
+    <message>
+        <source>That is not the passphrase.</source>
+        <translation>Esa no es la frase de contraseña.</translation>
+    </message>
+    <message>
+        <source>The part that the vault code opens is damaged; use the passphrase or PIN, or a copy of the file.</source>
+        <translation>Está dañada la parte que abre el código de la bóveda; use la frase de contraseña o el PIN, o una copia del archivo.</translation>
+    </message>
+    <message>
+        <source>That is the code of another vault.</source>
+        <translation>Ese es el código de otra bóveda.</translation>
+    </message>
+    <message>
+        <source>This vault is a copy, or was moved here from another device: it can be read, and cannot sign until it is set up anew.</source>
+        <translation>Esta bóveda es una copia, o se trajo de otro dispositivo: se puede leer, pero no puede firmar hasta configurarla de nuevo.</translation>
+    </message>
+    <message>
+        <source>Too many wrong tries: wait %1 seconds.</source>
+        <translation>Demasiados intentos fallidos: espere %1 segundos.</translation>
+    </message>
+    <message>
+        <source>Too many wrong tries: wait %1 minutes.</source>
+        <translation>Demasiados intentos fallidos: espere %1 minutos.</translation>
+    </message>
+    <message>
+        <source>After 10 wrong tries only the vault code opens this vault.</source>
+        <translation>Después de 10 intentos fallidos, esta bóveda solo se abre con su código.</translation>
+    </message>
+    <message>
+        <source>The new vault could not be written in full; check the space that is left, and try again.</source>
+        <translation>No se pudo escribir entera la bóveda nueva; compruebe el espacio que queda e inténtelo otra vez.</translation>
+    </message>
+    <message>
+        <source>The keys of this device are damaged: join anew, and your history is kept.</source>
+        <translation>Las claves de este dispositivo están dañadas: únase de nuevo y conservará su historial.</translation>
+    </message>
+    <message>
+        <source>A passphrase has at least 8 characters; a few words that do not belong together are good.</source>
+        <translation>Una frase de contraseña tiene al menos 8 caracteres; van bien unas palabras sin relación entre sí.</translation>
+    </message>
+    <message>
+        <source>A passphrase has at most 200 characters.</source>
+        <translation>Una frase de contraseña tiene como mucho 200 caracteres.</translation>
+    </message>
+    <message>
+        <source>That passphrase is guessed first; take a few words that do not belong together.</source>
+        <translation>Esa frase es de las primeras que se adivinan; tome unas palabras sin relación entre sí.</translation>
+    </message>
+    <message>
+        <source>A passphrase has more than digits; digits alone are a PIN, which is weaker.</source>
+        <translation>Una frase de contraseña no lleva solo cifras; solo cifras es un PIN, que es más débil.</translation>
+    </message>
+    <message>
+        <source>The case was canceled before incision.</source>
+        <translation>El caso se canceló antes de la incisión.</translation>
+    </message>
+</context>
+<context>
     <name>SetUpDirectorPage</name>
     <message>
         <source>Step 4 of 4</source>
@@ -2587,6 +3705,10 @@
     <message>
         <source>Signed with a phone that your program does not know yet: it counts once an instructor vouches for it.</source>
         <translation>Firmada con un teléfono que tu programa aún no conoce: cuenta cuando un docente lo avale.</translation>
+    </message>
+    <message>
+        <source>From %1. It counts once an instructor has initialed it.</source>
+        <translation>De: %1. Cuenta cuando un docente haya puesto sus iniciales en ella.</translation>
     </message>
 </context>
 <context>
@@ -2971,8 +4093,36 @@
         <translation>Bloquear ahora</translation>
     </message>
     <message>
-        <source>Setting up a program and adding people and cards is done with the peelpack command on this vault.</source>
-        <translation>Crear un programa y agregar personas y tarjetas se hace con el comando peelpack sobre esta bóveda.</translation>
+        <source>People</source>
+        <translation>Personas</translation>
+    </message>
+    <message>
+        <source>Students and staff, invitations, devices</source>
+        <translation>Estudiantes y personal, invitaciones, equipos</translation>
+    </message>
+    <message>
+        <source>Preceptors and cards</source>
+        <translation>Preceptores y tarjetas</translation>
+    </message>
+    <message>
+        <source>Who may sign, new cards, vouching, lost ones</source>
+        <translation>Quién puede firmar, tarjetas nuevas, avales, pérdidas</translation>
+    </message>
+    <message>
+        <source>To print and cut</source>
+        <translation>Para imprimir y recortar</translation>
+    </message>
+    <message>
+        <source>Invitations and pocket stubs</source>
+        <translation>Invitaciones y talones de bolsillo</translation>
+    </message>
+    <message>
+        <source>Hand the program over</source>
+        <translation>Entregar el programa</translation>
+    </message>
+    <message>
+        <source>To a new director</source>
+        <translation>A una nueva dirección</translation>
     </message>
 </context>
 <context>
@@ -3247,13 +4397,6 @@
     <message>
         <source>Undo: %1</source>
         <translation>Deshacer: %1</translation>
-    </message>
-</context>
-<context>
-    <name>VaultCodeCard</name>
-    <message>
-        <source>Shown only now. It opens this device&apos;s vault when you have forgotten your PIN or passphrase: keep it on paper, not on this device.</source>
-        <translation>Solo se muestra ahora. Abre la bóveda de este equipo si se olvidan el PIN o la frase de contraseña: debe quedar en papel, no en este equipo.</translation>
     </message>
 </context>
 <context>
@@ -3773,14 +4916,6 @@
         <translation>Las metas que admiten este caso están completas.</translation>
     </message>
     <message>
-        <source>somebody unknown</source>
-        <translation>alguien desconocido</translation>
-    </message>
-    <message>
-        <source>Reason: %1</source>
-        <translation>Motivo: %1</translation>
-    </message>
-    <message>
         <source>a record number</source>
         <translation>un número de historia clínica</translation>
     </message>
@@ -3807,6 +4942,26 @@
     <message>
         <source>a patient&apos;s name</source>
         <translation>el nombre de un paciente</translation>
+    </message>
+    <message>
+        <source>imported, not attested</source>
+        <translation>importada, no atestiguada</translation>
+    </message>
+    <message>
+        <source>Imported, not attested: it counts once an instructor has initialed it.</source>
+        <translation>Importada, no atestiguada: cuenta cuando un docente haya puesto sus iniciales en ella.</translation>
+    </message>
+    <message>
+        <source>The role was written on a paper log, which carries no marks.</source>
+        <translation>El rol se anotó en un registro en papel, que no lleva marcas.</translation>
+    </message>
+    <message>
+        <source>Imported, not attested, by %1. It comes from: %2.</source>
+        <translation>Importada, no atestiguada, por %1. Procede de: %2.</translation>
+    </message>
+    <message>
+        <source>Preceptor as written there: %1.</source>
+        <translation>Preceptor según está escrito allí: %1.</translation>
     </message>
 </context>
 <context>
@@ -4791,7 +5946,7 @@
     </message>
 </context>
 <context>
-    <name>peelpack::program::Papers</name>
+    <name>peelpack::program::PaperToCut</name>
     <message>
         <source>No invitation is open.</source>
         <translation>No hay ninguna invitación abierta.</translation>

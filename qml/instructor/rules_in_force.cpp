@@ -1,6 +1,7 @@
 #include "qml/instructor/rules_in_force.h"
 
 #include "platform/session/program_rules.h"
+#include "qml/words/bridge.h"
 #include "qml/words/words.h"
 
 namespace peelpack::instructor {

@@ -1,9 +1,8 @@
 #include "qml/program/program_rules.h"
 
-#include "platform/session/rule_writing.h"
-
 #include "platform/files/requirement_json.h"
 #include "platform/files/resources.h"
+#include "platform/session/rule_writing.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
 
