@@ -1,8 +1,8 @@
 #include "platform/app/screens.h"
 
+#include "platform/app/program_screens.h"
 #include "platform/app/screen_walk.h"
 #include "platform/app/staff_screens.h"
-#include "platform/app/program_screens.h"
 #include "platform/app/window.h"
 #include "qml/parts/pack_seal.h"
 
