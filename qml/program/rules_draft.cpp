@@ -88,8 +88,8 @@ void RulesDraft::show()
     for (const std::string& id : files::shippedSetIds()) {
         if (const base::Result<requirement::RequirementSet> set = files::requirementSet(id)) {
             const QString name = words::fromUtf8(id);
-            sets.push_back(
-                {name, words::fromUtf8(set.value().title), words::fromUtf8(set.value().source), name == m_set});
+            sets.push_back({name, words::fromUtf8(set.value().title),
+                            instructor::targetLines(set.value()).join(QStringLiteral("\n")), name == m_set});
         }
     }
     m_sets.put(std::move(sets));
