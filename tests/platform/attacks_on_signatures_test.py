@@ -157,7 +157,7 @@ class AttackOnSignatures(unittest.TestCase):
         card, _ = program.card("anna", "A. Quill")
         other, _ = program.card("anna", "B. Quill")
         student = program.student("tove", "Tove Lund")
-        sheets = [self.sheet_at(student, "Room 1", f"{hour:02}:00", f"{hour:02}:40") for hour in range(8, 16)]
+        sheets = [self.sheet_at(student, "Room 20", f"{hour:02}:00", f"{hour:02}:40") for hour in range(8, 16)]
         self.sign_all(student, sheets[:4], card)
         self.sign_all(student, sheets[4:], other)
         drawn = self.sheet_at(student, "Room 1", "17:00", "17:40")  # is confirmed one by one anyway
