@@ -138,7 +138,7 @@ QStringList Completion::readBack(const QString& reason) const
     }
     const session::CompletionState& state = *m_known->state;
     QStringList lines;
-    const QString set = words::fromUtf8(state.policy.requirementSet);
+    const QString set = words::fromUtf8(state.requirementSet);
     if (state.complete()) {
         lines.append(tr("%1 has met the requirements %2.").arg(m_student, set));
     } else {
