@@ -9,6 +9,8 @@ void ScreenWalk::wear(const ScreenDress& dress, QQuickWindow* on)
 {
     m_dress = dress;
     m_on = on;
+    QObject::disconnect(m_drawing);
+    m_drawing = QObject::connect(on, &QQuickWindow::frameSwapped, on, [this] { ++m_drawn; });
 }
 
 void ScreenWalk::fail(const QString& why)
@@ -20,13 +22,17 @@ void ScreenWalk::fail(const QString& why)
 
 void ScreenWalk::settle()
 {
-    constexpr int rounds = 10;
+    constexpr int mostRounds = 10;
+    constexpr int quietRounds = 3; // what was changed is drawn in the second at the latest
     constexpr int roundMs = 15;
-    for (int i = 0; i < rounds; ++i) {
+    int quiet = 0;
+    for (int i = 0; i < mostRounds && quiet < quietRounds; ++i) {
+        const int before = m_drawn;
         QGuiApplication::processEvents();
         // There is no event loop around it that would do so, and a page that is gone must not be found again.
         QCoreApplication::sendPostedEvents(nullptr, QEvent::DeferredDelete);
         QThread::msleep(roundMs);
+        quiet = m_drawn == before ? quiet + 1 : 0;
     }
 }
 

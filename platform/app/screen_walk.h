@@ -2,6 +2,7 @@
 
 #include "platform/app/screens.h"
 
+#include <QObject>
 #include <QVariant>
 
 namespace peelpack::app {
@@ -12,6 +13,11 @@ class ScreenWalk {
 public:
     /// The visit must outlive it.
     explicit ScreenWalk(const ScreenVisit& visit) : m_visit(visit) {}
+    ScreenWalk(const ScreenWalk&) = delete;
+    ScreenWalk& operator=(const ScreenWalk&) = delete;
+    ScreenWalk(ScreenWalk&&) = delete;
+    ScreenWalk& operator=(ScreenWalk&&) = delete;
+    ~ScreenWalk() { QObject::disconnect(m_drawing); }
 
     /// What follows is in this dress, and on this window, which must outlive it.
     void wear(const ScreenDress& dress, QQuickWindow* on);
@@ -19,8 +25,9 @@ public:
     [[nodiscard]] const QString& error() const { return m_error; }
     void fail(const QString& why);
 
-    static void settle();
-    static void waitUntil(const std::function<bool()>& done);
+    /// Until nothing has been drawn for a while.
+    void settle();
+    void waitUntil(const std::function<bool()>& done);
     void shoot(const char* screen);
     /// A list of choices, as it opens.
     void open(const char* list, bool opened);
@@ -32,6 +39,8 @@ private:
     const ScreenVisit& m_visit;
     ScreenDress m_dress;
     QQuickWindow* m_on = nullptr;
+    QMetaObject::Connection m_drawing;
+    int m_drawn = 0; ///< frames of the window
     QString m_error;
     int m_count = 0;
 };

@@ -1,8 +1,8 @@
 #include "platform/app/screens.h"
 
+#include "platform/app/program_screens.h"
 #include "platform/app/screen_walk.h"
 #include "platform/app/staff_screens.h"
-#include "platform/app/program_screens.h"
 #include "platform/app/window.h"
 #include "qml/parts/pack_seal.h"
 
@@ -101,8 +101,8 @@ private:
         window.window()->setMinimumSize(QSize(1, 1));
         window.window()->resize(m_dress.size);
     }
-    static void settle() { ScreenWalk::settle(); }
-    static void waitUntil(const std::function<bool()>& done) { ScreenWalk::waitUntil(done); }
+    void settle() { m_walk.settle(); }
+    void waitUntil(const std::function<bool()>& done) { m_walk.waitUntil(done); }
     void shoot(const char* screen) { m_walk.shoot(screen); }
     void open(const char* list, bool opened) { m_walk.open(list, opened); }
     void put(const char* object, const char* property, const QVariant& value) { m_walk.put(object, property, value); }

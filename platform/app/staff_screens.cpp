@@ -14,7 +14,7 @@ public:
     void drawInstructor()
     {
         m_phone.openInstructorDemo();
-        ScreenWalk::waitUntil([this] { return m_phone.stage() == Phone::Staff || !m_phone.error().isEmpty(); });
+        m_walk.waitUntil([this] { return m_phone.stage() == Phone::Staff || !m_phone.error().isEmpty(); });
         if (m_phone.stage() != Phone::Staff) {
             m_walk.fail(m_phone.error());
             return;
@@ -36,7 +36,7 @@ public:
         m_walk.put("staffHome", "place", 2);
         m_walk.shoot("62-parcels");
         m_phone.takeInDemoParcels();
-        ScreenWalk::waitUntil([&] { return !staff->parcels()->busy(); });
+        m_walk.waitUntil([&] { return !staff->parcels()->busy(); });
         m_walk.shoot("63-taken-in");
         drawEvidence();
         m_walk.put("staffHome", "place", 3);
@@ -45,7 +45,7 @@ public:
         m_walk.shoot("65-rules");
         walkProgram(m_walk, m_phone);
         m_phone.leaveDemo();
-        ScreenWalk::settle();
+        m_walk.settle();
     }
 
     /// A plain sheet, one with a review, one of an operation at which two students were, and each form.
@@ -100,7 +100,7 @@ public:
         m_walk.shoot("67-papers");
         evidence->papers()->make(evidence_pages::Papers::Board);
         m_walk.shoot("67-paper-begun");
-        ScreenWalk::waitUntil([&] { return !evidence->papers()->busy(); });
+        m_walk.waitUntil([&] { return !evidence->papers()->busy(); });
         m_walk.shoot("67-paper-made");
         m_walk.put("staffHome", "over", QStringLiteral("confirm"));
         evidence->confirming()->draw(QStringLiteral("20270312"));
@@ -115,7 +115,7 @@ public:
     void drawDirector()
     {
         m_phone.openDirectorDemo();
-        ScreenWalk::waitUntil([this] { return m_phone.stage() == Phone::Staff || !m_phone.error().isEmpty(); });
+        m_walk.waitUntil([this] { return m_phone.stage() == Phone::Staff || !m_phone.error().isEmpty(); });
         if (m_phone.stage() != Phone::Staff) {
             m_walk.fail(m_phone.error());
             return;
@@ -139,7 +139,7 @@ public:
             m_walk.fail(completion->error());
         }
         m_phone.leaveDemo();
-        ScreenWalk::settle();
+        m_walk.settle();
     }
 
 private:

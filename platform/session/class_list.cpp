@@ -22,7 +22,8 @@ public:
         }
         const ListedStudent student{cell(fields, m_name), cell(fields, m_class)};
         if (student.name.empty() || student.className.empty()) {
-            refuse(line, std::string(student.name.empty() ? "the name" : "the class") + " is missing; fill it in.");
+            refuse(line,
+                   student.name.empty() ? "the name is missing; fill it in." : "the class is missing; fill it in.");
         } else if (!m_names.insert(student.name).second) {
             refuse(line, "this name stands twice; tell the two apart, by an initial for instance.");
         } else {

@@ -3721,6 +3721,74 @@
         <translation>El caso se canceló antes de la incisión.</translation>
     </message>
     <message>
+        <source>Another student has a first scrub on this operation. Say why both count; it stays beside the sheet for good.</source>
+        <translation>Otro estudiante tiene una primera instrumentación en esta operación. Diga por qué cuentan las dos; queda junto a la hoja para siempre.</translation>
+    </message>
+    <message>
+        <source>You signed this sheet yourself. Nobody initials alone what they signed: another instructor initials it.</source>
+        <translation>Usted firmó esta hoja. Nadie pone solo sus iniciales en lo que firmó: las pone otro docente.</translation>
+    </message>
+    <message>
+        <source>The sheet was imported from a paper log and has no marks to change; void it if its role is wrong.</source>
+        <translation>La hoja se importó de un registro en papel y no tiene marcas que cambiar; anúlela si su rol es incorrecto.</translation>
+    </message>
+    <message>
+        <source>Only an instructor or the director can admit an entry.</source>
+        <translation>Solo un docente o la dirección puede admitir un elemento.</translation>
+    </message>
+    <message>
+        <source>There is no such entry here.</source>
+        <translation>Aquí no hay tal elemento.</translation>
+    </message>
+    <message>
+        <source>This entry counts already.</source>
+        <translation>Este elemento ya cuenta.</translation>
+    </message>
+    <message>
+        <source>Only what a student&apos;s own device wrote can be admitted; anything else is written again by whoever may.</source>
+        <translation>Solo se puede admitir lo que escribió el dispositivo del propio estudiante; lo demás lo escribe de nuevo quien pueda hacerlo.</translation>
+    </message>
+    <message>
+        <source>A student cannot vouch for a preceptor.</source>
+        <translation>Un estudiante no puede avalar a un preceptor.</translation>
+    </message>
+    <message>
+        <source>Only an instructor or the director can end a card.</source>
+        <translation>Solo un docente o la dirección puede dar de baja una tarjeta.</translation>
+    </message>
+    <message>
+        <source>This preceptor has no card or phone that is still good.</source>
+        <translation>Este preceptor no tiene ninguna tarjeta ni teléfono que aún sirva.</translation>
+    </message>
+    <message>
+        <source>An exception needs its reason; it stands in the journal and in the record for good.</source>
+        <translation>Una excepción necesita su motivo; queda para siempre en el diario y en la constancia.</translation>
+    </message>
+    <message>
+        <source>Only an instructor or the director can end a device.</source>
+        <translation>Solo un docente o la dirección puede dar de baja un dispositivo.</translation>
+    </message>
+    <message>
+        <source>This person has no device that is still granted.</source>
+        <translation>Esta persona no tiene ningún dispositivo admitido.</translation>
+    </message>
+    <message>
+        <source>Only an instructor or the director imports a paper log.</source>
+        <translation>Solo un docente o la dirección importa un registro en papel.</translation>
+    </message>
+    <message>
+        <source>Only an instructor or the director keeps what a preceptor says.</source>
+        <translation>Solo un docente o la dirección guarda lo que dice un preceptor.</translation>
+    </message>
+    <message>
+        <source>There is no such signature here.</source>
+        <translation>Aquí no hay tal firma.</translation>
+    </message>
+    <message>
+        <source>Only of what a card signed can its preceptor say so here; void the sheet with a reason.</source>
+        <translation>Eso solo lo puede decir aquí el preceptor de lo que firmó una tarjeta; anule la hoja con un motivo.</translation>
+    </message>
+    <message>
         <source>Only the director changes this rule.</source>
         <translation>Solo la dirección cambia esta regla.</translation>
     </message>
@@ -3729,12 +3797,56 @@
         <translation>Solo la dirección, un docente o un coordinador cambia esta regla.</translation>
     </message>
     <message>
-        <source>&quot;%1&quot; stands twice; say it once.</source>
-        <translation>«%1» está dos veces; dígalo una vez.</translation>
+        <source>The clinical day of %1 at %2 stands twice with different ends.</source>
+        <translation>El día clínico del %1 en %2 está dos veces con horas de fin distintas.</translation>
     </message>
     <message>
-        <source>The clinical day of %1 at %2 stands twice with different ends.</source>
-        <translation>El día clínico del %1 en %2 está dos veces con finales distintos.</translation>
+        <source>&quot;%1&quot; stands twice; say it once.</source>
+        <translation>«%1» está dos veces; dígalo una sola vez.</translation>
+    </message>
+    <message>
+        <source>Only an instructor or the director draws sheets to confirm.</source>
+        <translation>Solo un docente o la dirección sortea hojas por confirmar.</translation>
+    </message>
+    <message>
+        <source>That is another code; nothing was made.</source>
+        <translation>Ese es otro código; no se ha creado nada.</translation>
+    </message>
+    <message>
+        <source>The sheet was imported from a paper log; nobody signs it here.</source>
+        <translation>La hoja se importó de un registro en papel; aquí no la firma nadie.</translation>
+    </message>
+    <message>
+        <source>The sheet was imported: the student can only withdraw it.</source>
+        <translation>La hoja se importó: el estudiante solo puede retirarla.</translation>
+    </message>
+    <message>
+        <source>The sheet is the student&apos;s own.</source>
+        <translation>La hoja es del propio estudiante.</translation>
+    </message>
+    <message>
+        <source>The sheet was imported before.</source>
+        <translation>La hoja ya se había importado.</translation>
+    </message>
+    <message>
+        <source>The sheet was imported: it has no marks to change.</source>
+        <translation>La hoja se importó: no tiene marcas que cambiar.</translation>
+    </message>
+    <message>
+        <source>the name is missing; fill it in.</source>
+        <translation>falta el nombre; complételo.</translation>
+    </message>
+    <message>
+        <source>the class is missing; fill it in.</source>
+        <translation>falta la clase; complétela.</translation>
+    </message>
+    <message>
+        <source>this name stands twice; tell the two apart, by an initial for instance.</source>
+        <translation>este nombre está dos veces; distinga a los dos, por ejemplo con una inicial.</translation>
+    </message>
+    <message>
+        <source>the list needs a header row with the columns name and class.</source>
+        <translation>la lista necesita una fila de títulos con las columnas name y class.</translation>
     </message>
     <message>
         <source>No site of that name is listed.</source>

@@ -42,7 +42,7 @@ Pile {
             required property setRow row
             objectName: "set-" + row.id
             text: row.title
-            detail: row.source
+            detail: row.asks
             chosen: row.chosen
             onClicked: form.draft.choose(row.id)
         }

@@ -1,6 +1,7 @@
 #include "qml/program/class_inviting.h"
 
 #include "qml/words/bridge.h"
+#include "qml/words/sentences.h"
 #include "qml/words/words.h"
 
 namespace peelpack::program {
@@ -18,7 +19,7 @@ QStringList ClassInviting::refused() const
 {
     QStringList lines;
     for (const session::RefusedLine& line : m_list.refused) {
-        lines.append(tr("Line %1: %2").arg(line.line).arg(words::fromUtf8(line.sentence)));
+        lines.append(tr("Line %1: %2").arg(line.line).arg(words::said(line.sentence)));
     }
     return lines;
 }

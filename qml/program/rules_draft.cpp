@@ -25,8 +25,8 @@ std::vector<SetRow> shippedSets(const QString& chosen)
     for (const std::string& id : files::shippedSetIds()) {
         if (const base::Result<requirement::RequirementSet> set = files::requirementSet(id)) {
             const QString name = words::fromUtf8(id);
-            sets.push_back(
-                {name, words::fromUtf8(set.value().title), words::fromUtf8(set.value().source), name == chosen});
+            sets.push_back({name, words::fromUtf8(set.value().title),
+                            instructor::targetLines(set.value()).join(QStringLiteral("\n")), name == chosen});
         }
     }
     return sets;

@@ -17,13 +17,13 @@ struct SetRow {
     QML_VALUE_TYPE(setRow)
     Q_PROPERTY(QString id MEMBER id)
     Q_PROPERTY(QString title MEMBER title)
-    Q_PROPERTY(QString source MEMBER source)
+    Q_PROPERTY(QString asks MEMBER asks)
     Q_PROPERTY(bool chosen MEMBER chosen)
 
 public:
     QString id;
     QString title;
-    QString source; ///< where it comes from, and how sure that is
+    QString asks; ///< its targets and limits
     bool chosen = false;
     bool operator==(const SetRow&) const = default;
 };

@@ -130,7 +130,7 @@ TEST_CASE("What keys, vault and session say in their sources is listed", "[sente
                                    QStringLiteral("Performed on "), QStringLiteral("Signed by "),
                                    QStringLiteral("Feedback: ")};
     std::size_t seen = 0;
-    for (const char* room : {"sync/keys", "platform/vault", "platform/session"}) {
+    for (const char* room : {"sync/keys", "platform/vault", "platform/session", "core/record"}) {
         const QDir folder(root.filePath(QLatin1String(room)));
         for (const QString& name : folder.entryList({QStringLiteral("*.cpp")}, QDir::Files)) {
             for (const Literal& literal : literalsOf(folder.filePath(name))) {
