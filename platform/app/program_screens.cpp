@@ -106,6 +106,78 @@ void walkCards(ScreenWalk& walk, program::ProgramPages& program)
     walk.shoot("86-papers");
 }
 
+/// The rules besides the policy as an instructor sees them: days and sites are theirs to change, the rest to be read.
+void walkRules(ScreenWalk& walk, program::ProgramPages& program, const instructor::StaffDesk& desk)
+{
+    openPage(walk, "rules");
+    walk.shoot("87-rules-so-far");
+    openPage(walk, "requirements");
+    walk.shoot("87-no-change");
+    openPage(walk, "signers");
+    walk.shoot("87-anybody-signs");
+    openPage(walk, "sites");
+    walk.shoot("88-no-sites");
+    program.sites()->begin();
+    program.sites()->setName(QStringLiteral("North Campus"));
+    program.sites()->setPhones(2);
+    program.sites()->setNote(QStringLiteral("Ask at the desk for a locker"));
+    walk.shoot("88-another-site");
+    program.sites()->sign();
+    walk.shoot("88-sites");
+    openPage(walk, "days");
+    walk.shoot("89-no-days");
+    program.days()->open(QStringLiteral("spring.csv"), QByteArrayLiteral("date,site\n2026-03-12\n"));
+    walk.shoot("89-day-without-site");
+    const base::Date today = desk.today();
+    QByteArray table = "date,site,start,end\n";
+    for (const int ahead : {-7, 0, 1, 7, 8}) {
+        table +=
+            QByteArray::fromStdString(base::Date::fromDays(today.days() + ahead).iso()) + ",North Campus,07:00,15:30\n";
+    }
+    program.days()->open(QStringLiteral("spring.csv"), table);
+    walk.shoot("89-days-read");
+    program.days()->takeIn();
+    walk.shoot("89-days");
+    walk.put("clinicalDaysPage", "showPast", true);
+    walk.put("clinicalDaysPage", "emptying", true);
+    walk.shoot("89-days-taken-away");
+}
+
+/// The same as only the director changes them.
+void walkDirectorsRules(ScreenWalk& walk, program::ProgramPages& program)
+{
+    openPage(walk, "requirements");
+    program.requirements()->beginDraft();
+    walk.put("requirementsPage", "changing", true);
+    program.requirements()->readBack();
+    walk.shoot("95-other-requirements");
+    program.requirements()->setOfClass(0);
+    program.requirements()->setFrom(QStringLiteral("2027-08-23"));
+    program.requirements()->choose(QStringLiteral("spread10"));
+    program.requirements()->setReason(QStringLiteral("The accreditor's new list"));
+    program.requirements()->readBack();
+    walk.shoot("95-change-read-back");
+    program.requirements()->sign();
+    walk.put("requirementsPage", "changing", false);
+    walk.shoot("95-requirements");
+    openPage(walk, "signers");
+    program.signers()->begin();
+    program.signers()->setCredential(QStringLiteral("RN"));
+    program.signers()->sign();
+    walk.shoot("95-another-credential");
+    program.signers()->setObservation(true);
+    program.signers()->sign();
+    program.signers()->begin();
+    program.signers()->setCredential(QStringLiteral("CST"));
+    program.signers()->setFirst(true);
+    program.signers()->setSecond(true);
+    program.signers()->setObservation(true);
+    program.signers()->sign();
+    walk.shoot("95-who-may-sign");
+    program.signers()->change(0);
+    walk.shoot("95-change-credential");
+}
+
 } // namespace
 
 void walkFirstDirector(ScreenWalk& walk, Phone& phone)
@@ -140,8 +212,7 @@ void walkProgram(ScreenWalk& walk, Phone& phone)
     walkPeople(walk, *phone.program());
     walkAnswer(walk, *phone.program());
     walkCards(walk, *phone.program());
-    openPage(walk, "rules");
-    walk.shoot("87-rules-so-far");
+    walkRules(walk, *phone.program(), *phone.staffDesk());
 }
 
 void walkDirector(ScreenWalk& walk, Phone& phone)
@@ -184,6 +255,7 @@ void walkDirector(ScreenWalk& walk, Phone& phone)
     rules->sign();
     walk.put("programRulesPage", "changing", false);
     walk.shoot("97-signed-rules");
+    walkDirectorsRules(walk, *phone.program());
     openPage(walk, "handOver");
     walk.shoot("98-hand-over");
     phone.lock();

@@ -1,13 +1,13 @@
 #include "platform/cli/commands.h"
 
 #include "core/base/text.h"
+#include "platform/calendar/days_file.h"
 #include "platform/cli/answer.h"
 #include "platform/cli/bytes_file.h"
-#include "platform/cli/days_file.h"
 #include "platform/cli/policy_words.h"
 #include "platform/cli/rule_words.h"
 #include "platform/cli/sheet_options.h"
-#include "platform/cli/table_file.h"
+#include "platform/files/table_file.h"
 #include "platform/files/text_file.h"
 #include "platform/session/program_rules.h"
 #include "platform/session/rule_writing.h"
@@ -17,8 +17,7 @@
 namespace peelpack::cli {
 namespace {
 
-constexpr std::int32_t dayBack = 366;   ///< of a calendar whose days are taken without --from
-constexpr std::int32_t daysAhead = 731; ///< without --to
+constexpr std::size_t mostDaysBytes = 16U << 20U;
 constexpr std::size_t mostTableBytes = 1U << 20U;
 
 base::Error usage(const char* sentence)
@@ -83,7 +82,7 @@ base::Result<Answer> requirements(const Arguments& arguments)
 base::Result<Answer> writeCalendar(const session::Session& session, const std::vector<journal::ClinicalDay>& days,
                                    const std::string& out)
 {
-    const base::Result<std::string> calendar = daysAsCalendar(days, session.now().seconds);
+    const base::Result<std::string> calendar = calendar::daysAsCalendar(days, session.now().seconds);
     if (!calendar) {
         return calendar.error();
     }
@@ -96,17 +95,25 @@ base::Result<Answer> writeCalendar(const session::Session& session, const std::v
     return answer;
 }
 
-base::Result<DaysWanted> daysWanted(const Arguments& arguments, const session::Session& session)
+base::Result<calendar::DaysWanted> daysWanted(const Arguments& arguments, const session::Session& session)
 {
     const auto from = dateOption(arguments, "from");
     const auto to = dateOption(arguments, "to");
     if (const base::Error* error = base::firstError(from, to)) {
         return *error;
     }
-    const std::int32_t today = session::today(session).days();
-    return DaysWanted{from.value().value_or(base::Date::fromDays(today - dayBack)),
-                      to.value().value_or(base::Date::fromDays(today + daysAhead)), typed(arguments, "site"),
-                      arguments.value("zone").value_or(std::string())};
+    const calendar::DaysWanted usual = calendar::usualDays(session::today(session));
+    return calendar::DaysWanted{from.value().value_or(usual.first), to.value().value_or(usual.last),
+                                typed(arguments, "site"), arguments.value("zone").value_or(std::string())};
+}
+
+base::Result<std::vector<journal::ClinicalDay>> daysOfFile(const std::string& file, const calendar::DaysWanted& wanted)
+{
+    const base::Result<std::string> text = files::readWholeFile(file, mostDaysBytes);
+    if (!text) {
+        return text.error();
+    }
+    return calendar::daysFrom(file, text.value(), wanted);
 }
 
 base::Result<Answer> days(const Arguments& arguments)
@@ -123,14 +130,14 @@ base::Result<Answer> days(const Arguments& arguments)
     const bool own = session.role() == journal::Role::Student && !arguments.has("class") &&
                      !arguments.has("every-class"); // a student's own calendar
     const base::Result<std::string> className = own ? base::Result<std::string>(std::string()) : classGiven(arguments);
-    const base::Result<DaysWanted> wanted = daysWanted(arguments, session);
+    const base::Result<calendar::DaysWanted> wanted = daysWanted(arguments, session);
     if (const base::Error* error = base::firstError(className, wanted)) {
         return *error;
     }
     if (in || arguments.has("none")) {
         base::Result<std::vector<journal::ClinicalDay>> read = std::vector<journal::ClinicalDay>();
         if (in) {
-            read = readDaysFile(*in, wanted.value());
+            read = daysOfFile(*in, wanted.value());
         }
         if (!read) {
             return read.error();
@@ -155,12 +162,12 @@ base::Result<std::vector<journal::Site>> sitesFromFile(const std::string& file)
     if (!text) {
         return text.error();
     }
-    const auto rows = readTable(file, text.value(), {{"name", true}, {"phones", false}, {"note", false}});
+    const auto rows = files::readTable(file, text.value(), {{"name", true}, {"phones", false}, {"note", false}});
     if (!rows) {
         return rows.error();
     }
     std::vector<journal::Site> sites;
-    for (const TableRow& row : rows.value()) {
+    for (const files::TableRow& row : rows.value()) {
         const auto phones = phoneRuleFromWord(row.cells[1].empty() ? "not-said" : row.cells[1]);
         if (row.cells[0].empty() || !phones) {
             return row.error(file, row.cells[0].empty() ? "the name is missing; fill it in."
@@ -175,17 +182,12 @@ base::Result<std::vector<journal::Site>> sitesFromFile(const std::string& file)
 base::Result<std::vector<journal::Site>> changedSites(const Arguments& arguments, std::vector<journal::Site> sites)
 {
     const std::string removed = typed(arguments, "remove");
-    const std::string name = removed.empty() ? typed(arguments, "site") : removed;
-    const auto found = std::find_if(sites.begin(), sites.end(), [&](const auto& site) { return site.name == name; });
+    const std::string name = typed(arguments, "site");
     if (!removed.empty()) {
-        if (found == sites.end()) {
-            return base::Error{base::ErrorCode::NotFound, "No site of that name is listed."};
-        }
-        sites.erase(found);
-        return sites;
+        return session::withoutSite(std::move(sites), removed);
     }
-    journal::Site& site = found == sites.end() ? sites.emplace_back() : *found;
-    site.name = name;
+    const auto found = std::find_if(sites.begin(), sites.end(), [&](const auto& site) { return site.name == name; });
+    journal::Site site = found == sites.end() ? journal::Site{name, journal::PhoneRule::NotSaid, {}} : *found;
     if (const auto phones = arguments.value("phones")) {
         const auto rule = phoneRuleFromWord(*phones);
         if (!rule) {
@@ -196,7 +198,7 @@ base::Result<std::vector<journal::Site>> changedSites(const Arguments& arguments
     if (arguments.has("note")) {
         site.note = typed(arguments, "note");
     }
-    return sites;
+    return session::withSite(std::move(sites), std::move(site));
 }
 
 base::Result<Answer> sites(const Arguments& arguments)

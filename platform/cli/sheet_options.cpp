@@ -5,8 +5,8 @@
 #include "core/sheet/identifiers.h"
 #include "core/sheet/row_parser.h"
 #include "platform/cli/output.h"
-#include "platform/cli/time_of_day.h"
 #include "platform/files/text_file.h"
+#include "platform/files/time_of_day.h"
 
 #include <algorithm>
 #include <array>
@@ -70,8 +70,8 @@ journal::Head headOfRow(const sheet::CaseRow& row)
             row.surgeon,
             row.site,
             row.room,
-            minuteOf(row.start).value_or(journal::notSaid),
-            minuteOf(row.end).value_or(journal::notSaid),
+            files::minuteOf(row.start).value_or(journal::notSaid),
+            files::minuteOf(row.end).value_or(journal::notSaid),
             row.canceled};
 }
 
@@ -132,7 +132,7 @@ base::Result<journal::Head> headFrom(const Arguments& arguments, const journal::
         {{"start", &head.start}, {"end", &head.end}}};
     for (const auto& [option, minute] : times) {
         if (const auto given = arguments.value(option)) {
-            const auto read = minuteOf(*given);
+            const auto read = files::minuteOf(*given);
             if (!read) {
                 return usage("--" + std::string(option) + " takes a time of day such as 07:30.");
             }

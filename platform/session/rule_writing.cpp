@@ -50,7 +50,36 @@ base::Result<bool> sortByName(std::vector<Item>& items, std::string Item::*name)
     return true;
 }
 
+template <class Item>
+std::vector<Item> with(std::vector<Item> items, std::string Item::*name, Item item)
+{
+    const auto found =
+        std::find_if(items.begin(), items.end(), [&](const Item& one) { return one.*name == item.*name; });
+    if (found == items.end()) {
+        items.push_back(std::move(item));
+    } else {
+        *found = std::move(item);
+    }
+    return items;
+}
+
+/// NotFound with this sentence.
+template <class Item>
+base::Result<std::vector<Item>> without(std::vector<Item> items, std::string Item::*name, const std::string& wanted,
+                                        const char* sentence)
+{
+    if (std::erase_if(items, [&](const Item& one) { return one.*name == wanted; }) == 0) {
+        return base::Error{base::ErrorCode::NotFound, sentence};
+    }
+    return items;
+}
+
 } // namespace
+
+bool mayWriteRule(const Session& session, journal::Kind kind)
+{
+    return trust::mayWrite(session.role(), static_cast<std::uint16_t>(kind));
+}
 
 base::Result<journal::Position> changeRules(Session& session, const Rules& rules)
 {
@@ -91,6 +120,28 @@ base::Result<journal::Position> setSites(Session& session, std::vector<journal::
         return sorted.error();
     }
     return write(session, journal::Sites{{}, std::move(sites)}, pointer(session.rules().sites));
+}
+
+std::vector<journal::Site> withSite(std::vector<journal::Site> sites, journal::Site site)
+{
+    return with(std::move(sites), &journal::Site::name, std::move(site));
+}
+
+base::Result<std::vector<journal::Site>> withoutSite(std::vector<journal::Site> sites, const std::string& name)
+{
+    return without(std::move(sites), &journal::Site::name, name, "No site of that name is listed.");
+}
+
+std::vector<journal::MaySign> withSigner(std::vector<journal::MaySign> signers, journal::MaySign signer)
+{
+    return with(std::move(signers), &journal::MaySign::credential, std::move(signer));
+}
+
+base::Result<std::vector<journal::MaySign>> withoutSigner(std::vector<journal::MaySign> signers,
+                                                          const std::string& credential)
+{
+    return without(std::move(signers), &journal::MaySign::credential, credential,
+                   "That credential is not on the list.");
 }
 
 base::Result<journal::Position> setWhoMaySign(Session& session, std::vector<journal::MaySign> signers)

@@ -11,6 +11,9 @@
 /// the rule is not well formed.
 namespace peelpack::session {
 
+/// Whether a role may write rules of a kind, whatever they say.
+bool mayWriteRule(const Session& session, journal::Kind kind);
+
 /// Puts another policy in force. As the director.
 base::Result<journal::Position> changeRules(Session& session, const Rules& rules);
 
@@ -29,9 +32,18 @@ base::Result<journal::Position> setClinicalDays(Session& session, const std::str
                                                 std::vector<journal::ClinicalDay> days);
 /// All sites, in any order.
 base::Result<journal::Position> setSites(Session& session, std::vector<journal::Site> sites);
+/// The list with this site, in place of the one of its name.
+std::vector<journal::Site> withSite(std::vector<journal::Site> sites, journal::Site site);
+/// NotFound: it is not on the list.
+base::Result<std::vector<journal::Site>> withoutSite(std::vector<journal::Site> sites, const std::string& name);
 /// Whose signature is expected for which roles, in any order; none: anybody for whom the program vouches. As the
 /// director.
 base::Result<journal::Position> setWhoMaySign(Session& session, std::vector<journal::MaySign> signers);
+/// The list with these roles of a credential, in place of those it had.
+std::vector<journal::MaySign> withSigner(std::vector<journal::MaySign> signers, journal::MaySign signer);
+/// NotFound: it is not on the list.
+base::Result<std::vector<journal::MaySign>> withoutSigner(std::vector<journal::MaySign> signers,
+                                                          const std::string& credential);
 /// `oriented` empty: not yet.
 base::Result<journal::Position> setStanding(Session& session, const keys::Id& preceptor,
                                             const std::optional<base::Date>& oriented, bool active);

@@ -1,7 +1,5 @@
 import QtQuick
-import QtQuick.Layouts
 import Peelpack.Parts
-import Peelpack.Instructor
 import Peelpack.Evidence
 
 // Sheets to confirm: draw them, ask the preceptors, keep what they say.

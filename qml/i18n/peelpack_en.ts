@@ -84,6 +84,30 @@
     </message>
 </context>
 <context>
+    <name>ClinicalDaysPage</name>
+    <message numerus="yes">
+        <source>In the file: %n day(s), in place of those that are listed</source>
+        <translation>
+            <numerusform>In the file: %n day, in place of those that are listed</numerusform>
+            <numerusform>In the file: %n days, in place of those that are listed</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>From today on: %n day(s)</source>
+        <translation>
+            <numerusform>From today on: %n day</numerusform>
+            <numerusform>From today on: %n days</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Before: %n day(s)</source>
+        <translation>
+            <numerusform>Before: %n day</numerusform>
+            <numerusform>Before: %n days</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>History</name>
     <message numerus="yes">
         <source>%n mark(s)</source>
@@ -317,6 +341,20 @@
         <translation>
             <numerusform>%n case</numerusform>
             <numerusform>%n cases</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n so far</source>
+        <translation>
+            <numerusform>%n so far</numerusform>
+            <numerusform>%n so far</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n coming</source>
+        <translation>
+            <numerusform>%n coming</numerusform>
+            <numerusform>%n coming</numerusform>
         </translation>
     </message>
 </context>

@@ -683,6 +683,106 @@
     </message>
 </context>
 <context>
+    <name>ClinicalDaysPage</name>
+    <message>
+        <source>Are these the days?</source>
+        <translation>¿Son estos los días?</translation>
+    </message>
+    <message>
+        <source>Clinical days</source>
+        <translation>Días clínicos</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Class</source>
+        <translation>Clase</translation>
+    </message>
+    <message>
+        <source>Site of days that name none</source>
+        <translation>Sede de los días que no la dicen</translation>
+    </message>
+    <message>
+        <source>Time zone of the site, only for calendars in UTC</source>
+        <translation>Zona horaria de la sede, solo para calendarios en UTC</translation>
+    </message>
+    <message numerus="yes">
+        <source>In the file: %n day(s), in place of those that are listed</source>
+        <translation>
+            <numerusform>En el archivo: %n día, en lugar de los que están en la lista</numerusform>
+            <numerusform>En el archivo: %n días, en lugar de los que están en la lista</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>From today on: %n day(s)</source>
+        <translation>
+            <numerusform>De hoy en adelante: %n día</numerusform>
+            <numerusform>De hoy en adelante: %n días</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>No clinical day is listed from today on. Take the days in from a calendar (.ics), or from a table (CSV) with the columns date, site, start and end.</source>
+        <translation>No hay días clínicos de hoy en adelante. Recíbalos de un calendario (.ics) o de una tabla (CSV) con las columnas date, site, start y end.</translation>
+    </message>
+    <message>
+        <source>No clinical day is listed from today on.</source>
+        <translation>No hay días clínicos de hoy en adelante.</translation>
+    </message>
+    <message>
+        <source>Hide the days before</source>
+        <translation>Ocultar los días anteriores</translation>
+    </message>
+    <message numerus="yes">
+        <source>Before: %n day(s)</source>
+        <translation>
+            <numerusform>Antes: %n día</numerusform>
+            <numerusform>Antes: %n días</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>The director, instructors and coordinators change these days.</source>
+        <translation>La dirección, los docentes y los coordinadores cambian estos días.</translation>
+    </message>
+    <message>
+        <source>Take all days off this list? The students see it with your next parcels.</source>
+        <translation>¿Quitar todos los días de esta lista? Los estudiantes lo ven con sus próximos paquetes.</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Guardado como %1.</translation>
+    </message>
+    <message>
+        <source>Sign: take the days in</source>
+        <translation>Firmar: recibir los días</translation>
+    </message>
+    <message>
+        <source>Choose another file</source>
+        <translation>Elegir otro archivo</translation>
+    </message>
+    <message>
+        <source>Take days in from a file</source>
+        <translation>Recibir días de un archivo</translation>
+    </message>
+    <message>
+        <source>Save as a calendar</source>
+        <translation>Guardar como calendario</translation>
+    </message>
+    <message>
+        <source>Sign: take all days away</source>
+        <translation>Firmar: quitar todos los días</translation>
+    </message>
+    <message>
+        <source>Take all days away</source>
+        <translation>Quitar todos los días</translation>
+    </message>
+    <message>
+        <source>Leave the days as they are</source>
+        <translation>Dejar los días como están</translation>
+    </message>
+</context>
+<context>
     <name>CodeReader</name>
     <message>
         <source>Open the file, or a picture of the code</source>
@@ -2310,6 +2410,26 @@
         <source>Make another signing card</source>
         <translation>Crear otra tarjeta de firma</translation>
     </message>
+    <message>
+        <source>Standing with the program</source>
+        <translation>Situación en el programa</translation>
+    </message>
+    <message>
+        <source>Oriented on: year-month-day; empty: not yet</source>
+        <translation>Día de la orientación: año-mes-día; vacío: todavía no</translation>
+    </message>
+    <message>
+        <source>Active</source>
+        <translation>Activo</translation>
+    </message>
+    <message>
+        <source>Off: what was signed stays, and a new signature raises a question.</source>
+        <translation>Apagado: lo firmado queda, y una firma nueva plantea una pregunta.</translation>
+    </message>
+    <message>
+        <source>Sign: this is how it stands</source>
+        <translation>Firmar: esta es la situación</translation>
+    </message>
 </context>
 <context>
     <name>PreceptorsPage</name>
@@ -2543,6 +2663,85 @@
     </message>
 </context>
 <context>
+    <name>RequirementsPage</name>
+    <message>
+        <source>Changes of requirements</source>
+        <translation>Cambios de requisitos</translation>
+    </message>
+    <message>
+        <source>Is this the change?</source>
+        <translation>¿Es este el cambio?</translation>
+    </message>
+    <message>
+        <source>Another requirement set</source>
+        <translation>Otros requisitos</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Nothing was changed: the set of the program&apos;s rules is in force for every class.</source>
+        <translation>No se cambió nada: los requisitos de las reglas del programa están en vigor para todas las clases.</translation>
+    </message>
+    <message>
+        <source>Coming</source>
+        <translation>Próximos</translation>
+    </message>
+    <message>
+        <source>So far, the latest first</source>
+        <translation>Hasta ahora, el último primero</translation>
+    </message>
+    <message>
+        <source>Only the director changes requirements.</source>
+        <translation>Solo la dirección cambia los requisitos.</translation>
+    </message>
+    <message>
+        <source>For whom</source>
+        <translation>Para quién</translation>
+    </message>
+    <message>
+        <source>First day on which it is in force: year-month-day</source>
+        <translation>Primer día en que están en vigor: año-mes-día</translation>
+    </message>
+    <message>
+        <source>Requirement set: you decide, nothing is chosen beforehand</source>
+        <translation>Requisitos: decide usted, nada está elegido de antemano</translation>
+    </message>
+    <message>
+        <source>Why; everybody in the program sees it</source>
+        <translation>Por qué; lo ven todos en el programa</translation>
+    </message>
+    <message>
+        <source>What the set requires</source>
+        <translation>Qué exigen estos requisitos</translation>
+    </message>
+    <message>
+        <source>Students and instructors see both tallies: under this set and under the other one. You decide as director which set is in force; this app sets no rule.</source>
+        <translation>Estudiantes y docentes ven los dos recuentos: con estos requisitos y con los otros. Usted decide, como dirección, qué requisitos están en vigor; esta aplicación no fija ninguna regla.</translation>
+    </message>
+    <message>
+        <source>Put another set in force</source>
+        <translation>Poner otros requisitos en vigor</translation>
+    </message>
+    <message>
+        <source>Read the change back</source>
+        <translation>Releer el cambio</translation>
+    </message>
+    <message>
+        <source>Sign: put it in force</source>
+        <translation>Firmar: ponerlos en vigor</translation>
+    </message>
+    <message>
+        <source>Change something</source>
+        <translation>Cambiar algo</translation>
+    </message>
+    <message>
+        <source>Leave the requirements as they are</source>
+        <translation>Dejar los requisitos como están</translation>
+    </message>
+</context>
+<context>
     <name>ReturnPage</name>
     <message>
         <source>Signed by %1</source>
@@ -2617,6 +2816,53 @@
     </message>
 </context>
 <context>
+    <name>Rules</name>
+    <message>
+        <source>Nothing said about phones</source>
+        <translation>Nada dicho sobre teléfonos</translation>
+    </message>
+    <message>
+        <source>Phones allowed in the core</source>
+        <translation>Teléfonos permitidos en el núcleo quirúrgico</translation>
+    </message>
+    <message>
+        <source>Phones in the lounge only</source>
+        <translation>Teléfonos solo en la sala de descanso</translation>
+    </message>
+    <message>
+        <source>No phones at all: take printed stubs</source>
+        <translation>Ningún teléfono: lleve talones impresos</translation>
+    </message>
+    <message>
+        <source>first scrub</source>
+        <translation>primera instrumentación</translation>
+    </message>
+    <message>
+        <source>second scrub</source>
+        <translation>segunda instrumentación</translation>
+    </message>
+    <message>
+        <source>observation</source>
+        <translation>observación</translation>
+    </message>
+    <message>
+        <source>today</source>
+        <translation>hoy</translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>de %1 a %2</translation>
+    </message>
+    <message>
+        <source>from %1</source>
+        <translation>desde %1</translation>
+    </message>
+    <message>
+        <source>Every class</source>
+        <translation>Todas las clases</translation>
+    </message>
+</context>
+<context>
     <name>RulesForm</name>
     <message>
         <source>What the term is called, such as Spring 2027</source>
@@ -2672,6 +2918,34 @@
     <message>
         <source>What was in force before; the director puts other rules in force</source>
         <translation>Lo que estaba en vigor antes; la dirección pone otras reglas en vigor</translation>
+    </message>
+    <message>
+        <source>Changes of requirements</source>
+        <translation>Cambios de requisitos</translation>
+    </message>
+    <message>
+        <source>Clinical days</source>
+        <translation>Días clínicos</translation>
+    </message>
+    <message>
+        <source>By class, in and out as a calendar</source>
+        <translation>Por clase, de un calendario y a un calendario</translation>
+    </message>
+    <message>
+        <source>Sites</source>
+        <translation>Sedes</translation>
+    </message>
+    <message>
+        <source>With their rule about phones</source>
+        <translation>Con su regla sobre teléfonos</translation>
+    </message>
+    <message>
+        <source>Who may sign</source>
+        <translation>Quién puede firmar</translation>
+    </message>
+    <message>
+        <source>Which credential signs which role</source>
+        <translation>Qué credencial firma qué función</translation>
     </message>
 </context>
 <context>
@@ -3574,6 +3848,110 @@
         <source>the list needs a header row with the columns name and class.</source>
         <translation>la lista necesita una fila de títulos con las columnas name y class.</translation>
     </message>
+    <message>
+        <source>No site of that name is listed.</source>
+        <translation>No hay ninguna sede con ese nombre en la lista.</translation>
+    </message>
+    <message>
+        <source>That credential is not on the list.</source>
+        <translation>Esa credencial no está en la lista.</translation>
+    </message>
+    <message>
+        <source>%1: The calendar is larger than 16 MiB.</source>
+        <translation>%1: el calendario supera 16 MiB.</translation>
+    </message>
+    <message>
+        <source>%1: The calendar is not UTF-8 text; export it as iCalendar (.ics).</source>
+        <translation>%1: el calendario no es texto UTF-8; expórtelo como iCalendar (.ics).</translation>
+    </message>
+    <message>
+        <source>%1: That is no calendar; export it as iCalendar (.ics).</source>
+        <translation>%1: no es un calendario; expórtelo como iCalendar (.ics).</translation>
+    </message>
+    <message>
+        <source>%1: There is no time zone &quot;%2&quot;; name one like America/Chicago.</source>
+        <translation>%1: no existe la zona horaria «%2»; escriba una como America/Chicago.</translation>
+    </message>
+    <message>
+        <source>%1: the day %2 names no place; fill it in, or say the site of such days.</source>
+        <translation>%1: el día %2 no nombra ningún lugar; complételo o diga la sede de esos días.</translation>
+    </message>
+    <message>
+        <source>The name of a site is not well-formed text.</source>
+        <translation>El nombre de una sede no es texto bien formado.</translation>
+    </message>
+    <message>
+        <source>It has no day on which it starts.</source>
+        <translation>No tiene día de comienzo.</translation>
+    </message>
+    <message>
+        <source>Its time is in UTC; say in which time zone the site is.</source>
+        <translation>Su hora está en UTC; diga en qué zona horaria está la sede.</translation>
+    </message>
+    <message>
+        <source>It ends before it starts, or lasts longer than a day; make an event of each day.</source>
+        <translation>Termina antes de empezar o dura más de un día; haga un evento de cada día.</translation>
+    </message>
+    <message>
+        <source>the date is none; write it like 2026-03-12.</source>
+        <translation>la fecha no vale; escríbala como 2026-03-12.</translation>
+    </message>
+    <message>
+        <source>the site is missing; fill it in, or say the site of such days.</source>
+        <translation>falta la sede; complétela o diga la sede de esos días.</translation>
+    </message>
+    <message>
+        <source>a time is none; write it like 07:30.</source>
+        <translation>una hora no vale; escríbala como 07:30.</translation>
+    </message>
+    <message>
+        <source>the end stands without a start; fill the start in.</source>
+        <translation>el final está sin comienzo; complete el comienzo.</translation>
+    </message>
+    <message>
+        <source>the table needs a header row with the column %1.</source>
+        <translation>la tabla necesita una fila de títulos con la columna %1.</translation>
+    </message>
+    <message>
+        <source>the file is UTF-16; save it as CSV UTF-8.</source>
+        <translation>el archivo es UTF-16; guárdelo como CSV UTF-8.</translation>
+    </message>
+    <message>
+        <source>the bytes are not UTF-8; save the file as CSV UTF-8.</source>
+        <translation>los bytes no son UTF-8; guarde el archivo como CSV UTF-8.</translation>
+    </message>
+    <message>
+        <source>there is a NUL byte; save the file as CSV UTF-8.</source>
+        <translation>hay un byte NUL; guarde el archivo como CSV UTF-8.</translation>
+    </message>
+    <message>
+        <source>a quoted field is never closed; add the closing quote, or remove the opening one.</source>
+        <translation>un campo entre comillas no se cierra; añada la comilla final o quite la primera.</translation>
+    </message>
+    <message>
+        <source>a carriage return stands alone; end lines with CRLF or LF.</source>
+        <translation>hay un retorno de carro suelto; termine las líneas con CRLF o LF.</translation>
+    </message>
+    <message>
+        <source>a field is longer than %1 bytes; shorten it, or look for a quote that is never closed.</source>
+        <translation>un campo supera %1 bytes; acórtelo o busque una comilla que no se cierra.</translation>
+    </message>
+    <message>
+        <source>there is a quote inside a field that is not quoted; quote the whole field and double the quote.</source>
+        <translation>hay una comilla dentro de un campo sin comillas; ponga el campo entero entre comillas y duplique la comilla.</translation>
+    </message>
+    <message>
+        <source>there is text after a closing quote; double a quote that belongs to the text.</source>
+        <translation>hay texto después de la comilla final; duplique la comilla que es parte del texto.</translation>
+    </message>
+    <message>
+        <source>%1, line %2: %3</source>
+        <translation>%1, línea %2: %3</translation>
+    </message>
+    <message>
+        <source>%1, event &quot;%2&quot;: %3</source>
+        <translation>%1, evento «%2»: %3</translation>
+    </message>
 </context>
 <context>
     <name>SetUpDirectorPage</name>
@@ -3859,6 +4237,77 @@
     </message>
 </context>
 <context>
+    <name>SignersPage</name>
+    <message>
+        <source>Who may sign</source>
+        <translation>Quién puede firmar</translation>
+    </message>
+    <message>
+        <source>Another credential</source>
+        <translation>Otra credencial</translation>
+    </message>
+    <message>
+        <source>Change a credential</source>
+        <translation>Cambiar una credencial</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>The list is empty: anybody for whom the program vouches may sign every role.</source>
+        <translation>La lista está vacía: puede firmar cada función cualquiera a quien el programa avale.</translation>
+    </message>
+    <message>
+        <source>A signature that is not on the list is never refused: instructors see a question at the sheet.</source>
+        <translation>Nunca se rechaza una firma que no está en la lista: los docentes ven una pregunta en la hoja.</translation>
+    </message>
+    <message>
+        <source>Only the director changes this list.</source>
+        <translation>Solo la dirección cambia esta lista.</translation>
+    </message>
+    <message>
+        <source>Credential, such as CST or RN</source>
+        <translation>Credencial, por ejemplo CST o RN</translation>
+    </message>
+    <message>
+        <source>Roles that it may sign</source>
+        <translation>Funciones que puede firmar</translation>
+    </message>
+    <message>
+        <source>Observation</source>
+        <translation>Observación</translation>
+    </message>
+    <message>
+        <source>Second scrub</source>
+        <translation>Segunda instrumentación</translation>
+    </message>
+    <message>
+        <source>First scrub</source>
+        <translation>Primera instrumentación</translation>
+    </message>
+    <message>
+        <source>Add a credential</source>
+        <translation>Añadir una credencial</translation>
+    </message>
+    <message>
+        <source>Sign: add it</source>
+        <translation>Firmar: añadirla</translation>
+    </message>
+    <message>
+        <source>Sign: change it</source>
+        <translation>Firmar: cambiarla</translation>
+    </message>
+    <message>
+        <source>Sign: take it off the list</source>
+        <translation>Firmar: quitarla de la lista</translation>
+    </message>
+    <message>
+        <source>Leave it as it is</source>
+        <translation>Dejarlo como está</translation>
+    </message>
+</context>
+<context>
     <name>SigningHomePage</name>
     <message>
         <source>This phone signs</source>
@@ -4108,6 +4557,69 @@
     <message>
         <source>The code is on paper, go on</source>
         <translation>El código está en papel, seguir</translation>
+    </message>
+</context>
+<context>
+    <name>SitesPage</name>
+    <message>
+        <source>Sites</source>
+        <translation>Sedes</translation>
+    </message>
+    <message>
+        <source>Another site</source>
+        <translation>Otra sede</translation>
+    </message>
+    <message>
+        <source>Change a site</source>
+        <translation>Cambiar una sede</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>Where at a site phones may be used is the site&apos;s own rule. Students see it on their clinical days.</source>
+        <translation>Dónde se pueden usar teléfonos es regla de cada sede. Los estudiantes la ven en sus días clínicos.</translation>
+    </message>
+    <message>
+        <source>No site is listed yet.</source>
+        <translation>Todavía no hay sedes en la lista.</translation>
+    </message>
+    <message>
+        <source>The director, instructors and coordinators change this list.</source>
+        <translation>La dirección, los docentes y los coordinadores cambian esta lista.</translation>
+    </message>
+    <message>
+        <source>Name, as it stands on case sheets</source>
+        <translation>Nombre, como está en las hojas de caso</translation>
+    </message>
+    <message>
+        <source>Phones</source>
+        <translation>Teléfonos</translation>
+    </message>
+    <message>
+        <source>What else students should know; may stay empty</source>
+        <translation>Qué más deben saber los estudiantes; puede quedar vacío</translation>
+    </message>
+    <message>
+        <source>Add a site</source>
+        <translation>Añadir una sede</translation>
+    </message>
+    <message>
+        <source>Sign: add it</source>
+        <translation>Firmar: añadirla</translation>
+    </message>
+    <message>
+        <source>Sign: change it</source>
+        <translation>Firmar: cambiarla</translation>
+    </message>
+    <message>
+        <source>Sign: take it off the list</source>
+        <translation>Firmar: quitarla de la lista</translation>
+    </message>
+    <message>
+        <source>Leave it as it is</source>
+        <translation>Dejarlo como está</translation>
     </message>
 </context>
 <context>
@@ -4441,6 +4953,26 @@
             <numerusform>%1 y %n más</numerusform>
             <numerusform>%1 y %n más</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Under %1, in force now: %2 of %3.</source>
+        <translation>Con %1, en vigor ahora: %2 de %3.</translation>
+    </message>
+    <message>
+        <source>Under %1, from %2 on: %3 of %4.</source>
+        <translation>Con %1, desde %2: %3 de %4.</translation>
+    </message>
+    <message>
+        <source>Under %1, before %2: %3 of %4.</source>
+        <translation>Con %1, antes de %2: %3 de %4.</translation>
+    </message>
+    <message>
+        <source>%1, from %2 on, is not at hand here.</source>
+        <translation>%1, desde %2, no está aquí.</translation>
+    </message>
+    <message>
+        <source>%1, before %2, is not at hand here.</source>
+        <translation>%1, antes de %2, no está aquí.</translation>
     </message>
 </context>
 <context>
@@ -5730,6 +6262,24 @@
         <source>may not sign any more</source>
         <translation>ya no puede firmar</translation>
     </message>
+    <message numerus="yes">
+        <source>%n so far</source>
+        <translation>
+            <numerusform>%n hasta ahora</numerusform>
+            <numerusform>%n hasta ahora</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n coming</source>
+        <translation>
+            <numerusform>%n próximo</numerusform>
+            <numerusform>%n próximos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>None: this set is in force for every class</source>
+        <translation>Ninguno: estos requisitos están en vigor para todas las clases</translation>
+    </message>
 </context>
 <context>
     <name>peelpack::instructor::StaffDesk</name>
@@ -5936,6 +6486,34 @@
         <source>The weakest way: it counts only once an instructor has asked you about it.</source>
         <translation>La forma menos segura: solo cuenta cuando un docente le haya preguntado por ella.</translation>
     </message>
+    <message>
+        <source>By the program&apos;s list, %1 may sign every role.</source>
+        <translation>Según la lista del programa, %1 puede firmar cada función.</translation>
+    </message>
+    <message>
+        <source>%1 is not on the program&apos;s list of who may sign: nothing is refused, and instructors see a question.</source>
+        <translation>%1 no está en la lista del programa de quién puede firmar: no se rechaza nada, y los docentes ven una pregunta.</translation>
+    </message>
+    <message>
+        <source>By the program&apos;s list, %1 may sign: %2. For another role nothing is refused, and instructors see a question.</source>
+        <translation>Según la lista del programa, %1 puede firmar: %2. En otra función no se rechaza nada, y los docentes ven una pregunta.</translation>
+    </message>
+    <message>
+        <source>The program lists you as not active.</source>
+        <translation>El programa ya no le tiene por activo.</translation>
+    </message>
+    <message>
+        <source>The program has not oriented you yet.</source>
+        <translation>El programa todavía no le ha dado la orientación.</translation>
+    </message>
+    <message>
+        <source>%1 (%2)</source>
+        <translation>%1 (%2)</translation>
+    </message>
+    <message>
+        <source>Who may sign which role, by the program&apos;s list: %1.</source>
+        <translation>Quién puede firmar qué función, según la lista del programa: %1.</translation>
+    </message>
 </context>
 <context>
     <name>peelpack::preceptor::OwnSheet</name>
@@ -6045,6 +6623,21 @@
     <message>
         <source>Line %1: %2</source>
         <translation>Línea %1: %2</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::program::ClinicalDayLists</name>
+    <message>
+        <source>No day from a year ago to two years ahead is in this file. Choose another one.</source>
+        <translation>En este archivo no hay días desde hace un año hasta dentro de dos. Elija otro.</translation>
+    </message>
+    <message>
+        <source>Signed. The days reach the students with your next parcels.</source>
+        <translation>Firmado. Los días llegan a los estudiantes con sus próximos paquetes.</translation>
+    </message>
+    <message>
+        <source>Signed: this list has no clinical days any more.</source>
+        <translation>Firmado: esta lista ya no tiene días clínicos.</translation>
     </message>
 </context>
 <context>
@@ -6166,6 +6759,30 @@
         <source>in use</source>
         <translation>en uso</translation>
     </message>
+    <message>
+        <source>Oriented on %1</source>
+        <translation>Orientación: %1</translation>
+    </message>
+    <message>
+        <source>Not oriented yet</source>
+        <translation>Todavía sin orientación</translation>
+    </message>
+    <message>
+        <source>active</source>
+        <translation>activo</translation>
+    </message>
+    <message>
+        <source>not active any more</source>
+        <translation>ya no está activo</translation>
+    </message>
+    <message>
+        <source>The program has said nothing about orientation yet.</source>
+        <translation>El programa todavía no ha dicho nada de la orientación.</translation>
+    </message>
+    <message>
+        <source>Say the day as year, month, day: 2027-01-11. Leave it empty when there was none yet.</source>
+        <translation>Diga el día como año, mes, día: 2027-01-11. Déjelo vacío si todavía no hubo.</translation>
+    </message>
 </context>
 <context>
     <name>peelpack::program::ProgramRules</name>
@@ -6180,6 +6797,29 @@
     <message>
         <source>Signed: these rules are in force from now on. They reach the others with your next parcels.</source>
         <translation>Firmado: estas reglas están en vigor desde ahora. Llegan a los demás con sus próximos paquetes.</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::program::RequirementChanges</name>
+    <message>
+        <source>Choose the class, or every class.</source>
+        <translation>Elija la clase o todas las clases.</translation>
+    </message>
+    <message>
+        <source>Say the first day as year, month, day: 2027-01-11.</source>
+        <translation>Diga el primer día como año, mes, día: 2027-01-11.</translation>
+    </message>
+    <message>
+        <source>Choose the requirement set.</source>
+        <translation>Elija los requisitos.</translation>
+    </message>
+    <message>
+        <source>Say why; everybody in the program sees it.</source>
+        <translation>Diga por qué; lo ven todos en el programa.</translation>
+    </message>
+    <message>
+        <source>Signed. It reaches the others with your next parcels.</source>
+        <translation>Firmado. Llega a los demás con sus próximos paquetes.</translation>
     </message>
 </context>
 <context>
@@ -6215,6 +6855,32 @@
     <message>
         <source>The term ends before it begins: look at the two days again.</source>
         <translation>El periodo termina antes de empezar: revise los dos días.</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::program::SignerList</name>
+    <message>
+        <source>Which credential? It is missing.</source>
+        <translation>¿Qué credencial? Falta.</translation>
+    </message>
+    <message>
+        <source>Turn on at least one role that it may sign.</source>
+        <translation>Encienda al menos una función que pueda firmar.</translation>
+    </message>
+    <message>
+        <source>This credential is on the list: change that one.</source>
+        <translation>Esta credencial está en la lista: cambie esa.</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::program::SiteList</name>
+    <message>
+        <source>What is the site called? Its name is missing.</source>
+        <translation>¿Cómo se llama la sede? Falta su nombre.</translation>
+    </message>
+    <message>
+        <source>A site of this name is on the list: change that one.</source>
+        <translation>Hay una sede con este nombre en la lista: cambie esa.</translation>
     </message>
 </context>
 <context>
@@ -6587,6 +7253,10 @@
             <numerusform>Espera %n hoja más</numerusform>
             <numerusform>Esperan %n hojas más</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>Clinical day: %1</source>
+        <translation>Día clínico: %1</translation>
     </message>
 </context>
 </TS>

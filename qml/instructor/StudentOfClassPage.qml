@@ -40,6 +40,14 @@ PageFrame {
             }
         }
     }
+    Repeater {
+        model: page.student.otherSets
+        NoteBox {
+            required property string modelData
+            objectName: "otherSet"
+            text: modelData
+        }
+    }
     Row {
         id: beside
         spacing: Look.gap

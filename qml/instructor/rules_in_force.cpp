@@ -69,8 +69,26 @@ void RulesInForce::read()
         m_targets = targetLines(set.value());
     }
     m_error = words::problem(set);
+    readChanges();
     readPeople();
     Q_EMIT changed();
+}
+
+void RulesInForce::readChanges()
+{
+    int coming = 0;
+    int soFar = 0;
+    for (const journal::RequirementsChange& change : session::requirementChanges(m_desk.session())) {
+        ++(change.from > m_desk.today() ? coming : soFar);
+    }
+    QStringList parts;
+    if (soFar > 0) {
+        parts.append(tr("%n so far", nullptr, soFar));
+    }
+    if (coming > 0) {
+        parts.append(tr("%n coming", nullptr, coming));
+    }
+    m_changes = parts.isEmpty() ? tr("None: this set is in force for every class") : parts.join(QStringLiteral(" · "));
 }
 
 void RulesInForce::readPeople()

@@ -23,6 +23,7 @@ class RulesInForce : public QObject {
     Q_PROPERTY(QStringList signatures READ signatures NOTIFY changed)
     Q_PROPERTY(QStringList staff READ staff NOTIFY changed)
     Q_PROPERTY(QStringList preceptors READ preceptors NOTIFY changed)
+    Q_PROPERTY(QString changes READ changes NOTIFY changed)
     Q_PROPERTY(QString error READ error NOTIFY changed)
 
 public:
@@ -36,6 +37,8 @@ public:
     [[nodiscard]] const QStringList& staff() const { return m_staff; }
     /// Those for whom somebody vouches.
     [[nodiscard]] const QStringList& preceptors() const { return m_preceptors; }
+    /// How many changes of requirements there were and are to come.
+    [[nodiscard]] const QString& changes() const { return m_changes; }
     [[nodiscard]] const QString& error() const { return m_error; }
 
     /// Reads them anew, when the page is shown.
@@ -45,6 +48,7 @@ Q_SIGNALS:
     void changed();
 
 private:
+    void readChanges();
     void readPeople();
 
     StaffDesk& m_desk;
@@ -54,6 +58,7 @@ private:
     QStringList m_signatures;
     QStringList m_staff;
     QStringList m_preceptors;
+    QString m_changes;
     QString m_error;
 };
 

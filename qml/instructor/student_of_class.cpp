@@ -3,6 +3,7 @@
 #include "platform/session/checks.h"
 #include "platform/session/completion.h"
 #include "qml/instructor/check_words.h"
+#include "qml/student/other_sets.h"
 #include "qml/words/words.h"
 
 #include <algorithm>
@@ -84,6 +85,7 @@ void StudentOfClass::readTally(const Student& student)
     m_levels.clear();
     m_next.clear();
     m_outside.clear();
+    m_otherSets.clear();
     std::vector<student::CountRow> rows;
     const requirement::RequirementSet* set = m_desk.setOf(student);
     const QString names[]{tr("Recorded: %1 of %2"), tr("Signed: %1 of %2"), tr("Initialed: %1 of %2")};
@@ -98,6 +100,8 @@ void StudentOfClass::readTally(const Student& student)
         }
         rows = student::countRows(*set, tally->best);
         m_next = student::nextInWords(tally->next);
+        m_otherSets = student::otherSets(m_desk.session(), student.person.id, student.counted->cases, *set,
+                                         tally->best.value.counted, static_cast<tally::Level>(i));
         QStringList left;
         if (tally->observed > 0) {
             left.append(tr("%n observation(s)", nullptr, static_cast<int>(tally->observed)));

@@ -41,6 +41,7 @@ class StudentOfClass : public QObject {
     Q_PROPERTY(QStringList levels READ levels NOTIFY changed)
     Q_PROPERTY(QString next READ next NOTIFY changed)
     Q_PROPERTY(QString decision READ decision NOTIFY changed)
+    Q_PROPERTY(QStringList otherSets READ otherSets NOTIFY changed)
     Q_PROPERTY(QString outside READ outside NOTIFY changed)
     Q_PROPERTY(QStringList feedback READ feedback NOTIFY changed)
     Q_PROPERTY(QStringList toAsk READ toAsk NOTIFY changed)
@@ -67,6 +68,8 @@ public:
     [[nodiscard]] const QString& next() const { return m_next; }
     /// That the student is complete, as the director decided; empty: nothing was decided.
     [[nodiscard]] const QString& decision() const { return m_decision; }
+    /// Where requirements were or will be changed for this student: both tallies, a line a change.
+    [[nodiscard]] const QStringList& otherSets() const { return m_otherSets; }
     [[nodiscard]] const QString& outside() const { return m_outside; }
     /// "Mar 12, L. Brandt: Good anticipation.", the latest first.
     [[nodiscard]] const QStringList& feedback() const { return m_feedback; }
@@ -95,6 +98,7 @@ private:
     QStringList m_levels;
     QString m_next;
     QString m_decision;
+    QStringList m_otherSets;
     QString m_outside;
     QStringList m_feedback;
     QStringList m_toAsk;

@@ -34,6 +34,7 @@ PageFrame {
         label: qsTr("Your credential, such as CST or RN")
         most: 40
     }
+    NoteBox { text: page.handOver.listedAs(credential.text) }
     SectionTitle { text: qsTr("Signature") }
     Rectangle {
         Layout.fillWidth: true

@@ -66,6 +66,11 @@ PageFrame {
         label: qsTr("Your credential, such as CST or RN")
         most: 40
     }
+    NoteBox {
+        objectName: "listedSigner"
+        visible: page.handOver.cardHeld && text.length > 0
+        text: page.handOver.stranger ? page.handOver.listedAs(strangerCredential.text) : page.handOver.listed
+    }
     QrCode {
         implicitHeight: Math.min(280, page.width - 2 * Look.margin)
         visible: page.handOver.hasNewCard
@@ -201,6 +206,7 @@ PageFrame {
                 label: qsTr("Your credential, such as CST or RN")
                 most: 40
             }
+            NoteBox { text: page.handOver.listedAs(credential.text) }
             ActionButton {
                 objectName: "makeCardNow"
                 Layout.fillWidth: true

@@ -2,9 +2,11 @@
 
 #include "platform/session/cards.h"
 #include "platform/session/program_rules.h"
+#include "platform/session/sheet_rules.h"
 #include "qml/parts/after_frame.h"
 #include "qml/preceptor/code_words.h"
 #include "qml/words/bridge.h"
+#include "qml/words/rules.h"
 #include "qml/words/words.h"
 #include "sync/keys/code.h"
 #include "sync/keys/password.h"
@@ -26,6 +28,33 @@ constexpr qsizetype mostCredential = 40;
 session::SignerName signerFrom(const QString& name, const QString& credential)
 {
     return {words::line(name, mostName), words::line(credential, mostCredential)};
+}
+
+/// What the program says about somebody who is about to sign; empty: nothing.
+QString inWords(const session::MaySignHere& may, const QString& credential)
+{
+    QStringList sentences;
+    if (!may.anybody && !credential.isEmpty()) {
+        const auto bit = [](bool on, std::uint8_t role) { return on ? role : std::uint8_t{0}; };
+        const auto roles = static_cast<std::uint8_t>(bit(may.first, journal::signsFirstScrub) |
+                                                     bit(may.second, journal::signsSecondScrub) |
+                                                     bit(may.observation, journal::signsObservation));
+        sentences.append(
+            roles == journal::signsEveryRole
+                ? HandOver::tr("By the program's list, %1 may sign every role.").arg(credential)
+            : roles == 0 ? HandOver::tr("%1 is not on the program's list of who may sign: nothing is refused, and "
+                                        "instructors see a question.")
+                               .arg(credential)
+                         : HandOver::tr("By the program's list, %1 may sign: %2. For another role nothing is refused, "
+                                        "and instructors see a question.")
+                               .arg(credential, words::roles(roles)));
+    }
+    if (may.standing && !may.standing->active) {
+        sentences.append(HandOver::tr("The program lists you as not active."));
+    } else if (may.standing && !may.standing->oriented) {
+        sentences.append(HandOver::tr("The program has not oriented you yet."));
+    }
+    return sentences.join(QLatin1Char(' '));
 }
 
 } // namespace
@@ -110,7 +139,26 @@ QString HandOver::beforehand() const
     if (!never.isEmpty()) {
         sentences.append(tr("Does not count here: %1.").arg(words::listed(never)));
     }
+    QStringList expected;
+    for (const journal::MaySign& signer : session::whoMaySign(m_desk.session())) {
+        expected.append(tr("%1 (%2)").arg(words::fromUtf8(signer.credential), words::roles(signer.roles)));
+    }
+    if (!expected.isEmpty()) {
+        sentences.append(tr("Who may sign which role, by the program's list: %1.").arg(words::listed(expected)));
+    }
     return sentences.join(QLatin1Char(' '));
+}
+
+QString HandOver::listed() const
+{
+    return m_known ? inWords(session::maySign(m_desk.session(), *m_known), words::fromUtf8(m_known->credential))
+                   : listedAs(words::fromUtf8(m_signer.credential));
+}
+
+QString HandOver::listedAs(const QString& credential) const
+{
+    const std::string typed = words::line(credential, mostCredential);
+    return inWords(session::maySign(m_desk.session(), typed, std::nullopt), words::fromUtf8(typed));
 }
 
 QString HandOver::wordOn(sheet::Strength strength, const QString& usual) const
@@ -198,6 +246,7 @@ void HandOver::hold(keys::SigningCard card)
         m_newCard.clear();
         const session::Preceptor* known = directory.ofCard(card.card);
         m_stranger = known == nullptr;
+        m_known = known == nullptr ? std::nullopt : std::optional(*known);
         m_signer = known == nullptr ? session::SignerName{} : session::SignerName{known->name, known->credential};
         m_card.emplace(std::move(card));
     }
@@ -250,6 +299,7 @@ void HandOver::makeCard(const QString& name, const QString& credential)
     keys::SigningCard card = session::newCard(m_desk.session());
     setError({});
     m_signer = std::move(signer);
+    m_known.reset();
     m_stranger = false;
     m_newCard = words::toArray(card.code().view());
     m_card.emplace(std::move(card));
@@ -261,6 +311,7 @@ void HandOver::dropCard()
     m_card.reset();
     m_newCard.clear();
     m_signer = {};
+    m_known.reset();
     m_stranger = false;
     setError({});
     Q_EMIT changed();

@@ -20,6 +20,7 @@ class HandOver : public Sitting {
     Q_PROPERTY(QString drawnWord READ drawnWord CONSTANT)
     Q_PROPERTY(QStringList people READ people CONSTANT)
     Q_PROPERTY(QString signer READ signer NOTIFY changed)
+    Q_PROPERTY(QString listed READ listed NOTIFY changed)
     Q_PROPERTY(bool cardHeld READ cardHeld NOTIFY changed)
     Q_PROPERTY(bool stranger READ stranger NOTIFY changed)
     Q_PROPERTY(QByteArray newCard READ newCard NOTIFY changed)
@@ -50,6 +51,10 @@ public:
     /// Preceptors with a card on the program's list, those of the sheet's site first: for a card's typed code.
     [[nodiscard]] QStringList people() const;
     [[nodiscard]] QString signer() const;
+    /// What the program's list of who may sign says about the holder of the card that is held; empty: nothing.
+    [[nodiscard]] QString listed() const;
+    /// The same about a credential that somebody types.
+    Q_INVOKABLE [[nodiscard]] QString listedAs(const QString& credential) const;
     [[nodiscard]] bool cardHeld() const { return m_card.has_value(); }
     /// The card that is held is on no list: its holder says who they are.
     [[nodiscard]] bool stranger() const { return m_stranger; }
@@ -104,6 +109,7 @@ private:
     std::vector<session::Preceptor> m_people;
     std::optional<keys::SigningCard> m_card;
     session::SignerName m_signer;
+    std::optional<session::Preceptor> m_known; ///< whose card is held, where the program knows it
     bool m_stranger = false;
     QByteArray m_newCard;
     bool m_awaitsVouch = false;

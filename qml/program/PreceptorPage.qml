@@ -1,5 +1,4 @@
 import QtQuick
-import QtQuick.Layouts
 import Peelpack.Parts
 import Peelpack.Program
 
@@ -56,6 +55,35 @@ PageFrame {
                 }
             }
         }
+    }
+    SectionTitle { text: qsTr("Standing with the program") }
+    Words {
+        objectName: "standing"
+        text: page.preceptors.standing
+    }
+    EntryField {
+        objectName: "orientedOn"
+        visible: page.preceptors.mayStand
+        label: qsTr("Oriented on: year-month-day; empty: not yet")
+        hint: "2027-01-11"
+        most: 10
+        inputMethodHints: Qt.ImhPreferNumbers | Qt.ImhNoPredictiveText
+        text: page.preceptors.oriented
+        onEdited: text => page.preceptors.oriented = text
+    }
+    OnOffRow {
+        objectName: "preceptorActive"
+        visible: page.preceptors.mayStand
+        text: qsTr("Active")
+        detail: qsTr("Off: what was signed stays, and a new signature raises a question.")
+        on: page.preceptors.active
+        onTurned: on => page.preceptors.active = on
+    }
+    ActionButton {
+        objectName: "signStanding"
+        visible: page.preceptors.mayStand && page.preceptors.standsOtherwise
+        text: qsTr("Sign: this is how it stands")
+        onClicked: page.preceptors.signStanding()
     }
 
     actions: [

@@ -45,6 +45,10 @@ FocusScope {
             case "vouch": return vouch
             case "paperToCut": return paperToCut
             case "rules": return rules
+            case "requirements": return requirements
+            case "days": return days
+            case "sites": return sites
+            case "signers": return signers
             case "handOver": return handOver
             }
             return people
@@ -189,6 +193,35 @@ FocusScope {
         id: rules
         ProgramRulesPage {
             rules: place.program.rules
+            onBack: place.goBack()
+        }
+    }
+    Component {
+        id: requirements
+        RequirementsPage {
+            changes: place.program.requirements
+            onBack: place.goBack()
+        }
+    }
+    Component {
+        id: days
+        ClinicalDaysPage {
+            days: place.program.days
+            share: place.share
+            onBack: place.goBack()
+        }
+    }
+    Component {
+        id: sites
+        SitesPage {
+            sites: place.program.sites
+            onBack: place.goBack()
+        }
+    }
+    Component {
+        id: signers
+        SignersPage {
+            signers: place.program.signers
             onBack: place.goBack()
         }
     }

@@ -1,5 +1,7 @@
 #include "qml/program/preceptors.h"
 
+#include "platform/session/program_rules.h"
+#include "platform/session/rule_writing.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
 
@@ -82,6 +84,58 @@ void Preceptors::show(const QString& preceptor)
         }
     }
     m_keys.put(std::move(rows));
+    readStanding();
+    Q_EMIT changed();
+}
+
+bool Preceptors::mayStand()
+{
+    return session::mayWriteRule(m_desk.session(), journal::Kind::PreceptorStanding);
+}
+
+void Preceptors::readStanding()
+{
+    const auto found = session::standingOf(m_desk.session(), idFrom(m_preceptor));
+    m_oriented = found && found->oriented ? words::fromUtf8(found->oriented->iso()) : QString();
+    m_active = !found || found->active;
+    const QString oriented = found && found->oriented
+                                 ? tr("Oriented on %1").arg(words::day(*found->oriented, m_desk.today()))
+                                 : tr("Not oriented yet");
+    m_standing = found ? oriented + QStringLiteral(" · ") + (found->active ? tr("active") : tr("not active any more"))
+                       : tr("The program has said nothing about orientation yet.");
+}
+
+void Preceptors::setOriented(const QString& day)
+{
+    if (day != m_oriented) {
+        m_oriented = day;
+        Q_EMIT changed();
+    }
+}
+
+void Preceptors::setActive(bool active)
+{
+    m_active = active;
+    Q_EMIT changed();
+}
+
+bool Preceptors::standsOtherwise()
+{
+    const auto found = session::standingOf(m_desk.session(), idFrom(m_preceptor));
+    const QString oriented = found && found->oriented ? words::fromUtf8(found->oriented->iso()) : QString();
+    return m_oriented.trimmed() != oriented || m_active != (!found || found->active);
+}
+
+void Preceptors::signStanding()
+{
+    const std::string typed = m_oriented.trimmed().toStdString();
+    const std::optional<base::Date> oriented = base::Date::fromIso(typed);
+    m_error = !oriented && !typed.empty()
+                  ? tr("Say the day as year, month, day: 2027-01-11. Leave it empty when there was none yet.")
+                  : m_desk.write([&] {
+                        return words::problem(
+                            session::setStanding(m_desk.session(), idFrom(m_preceptor), oriented, m_active));
+                    });
     Q_EMIT changed();
 }
 

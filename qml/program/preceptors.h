@@ -62,6 +62,11 @@ class Preceptors : public QObject {
     Q_PROPERTY(QString name READ name NOTIFY changed)
     Q_PROPERTY(QString what READ what NOTIFY changed)
     Q_PROPERTY(peelpack::program::SigningKeyRows* keys READ keys CONSTANT)
+    Q_PROPERTY(bool mayStand READ mayStand CONSTANT)
+    Q_PROPERTY(QString standing READ standing NOTIFY changed)
+    Q_PROPERTY(QString oriented READ oriented WRITE setOriented NOTIFY changed)
+    Q_PROPERTY(bool active READ active WRITE setActive NOTIFY changed)
+    Q_PROPERTY(bool standsOtherwise READ standsOtherwise NOTIFY changed)
     Q_PROPERTY(QString error READ error NOTIFY changed)
 
 public:
@@ -74,6 +79,17 @@ public:
     /// "CST · North Campus"
     [[nodiscard]] const QString& what() const { return m_what; }
     [[nodiscard]] SigningKeyRows* keys() { return &m_keys; }
+    /// Whether this person says how preceptors stand with the program.
+    [[nodiscard]] bool mayStand();
+    /// "Oriented on Jan 15 · active"
+    [[nodiscard]] const QString& standing() const { return m_standing; }
+    /// How the preceptor will stand once it is signed: "2027-01-15" as it was typed, empty: not yet.
+    [[nodiscard]] const QString& oriented() const { return m_oriented; }
+    void setOriented(const QString& day);
+    [[nodiscard]] bool active() const { return m_active; }
+    void setActive(bool active);
+    /// It is not what is signed already.
+    [[nodiscard]] bool standsOtherwise();
     [[nodiscard]] const QString& error() const { return m_error; }
 
     /// When the page is shown.
@@ -81,17 +97,23 @@ public:
     Q_INVOKABLE void show(const QString& preceptor);
     /// Ends one card or phone of the preceptor that is shown.
     Q_INVOKABLE void end(int key, const QString& reason);
+    Q_INVOKABLE void signStanding();
 
 Q_SIGNALS:
     void changed();
 
 private:
+    void readStanding();
+
     ProgramDesk& m_desk;
     PreceptorRows m_rows;
     QString m_preceptor;
     QString m_name;
     QString m_what;
     SigningKeyRows m_keys;
+    QString m_standing;
+    QString m_oriented;
+    bool m_active = true;
     QString m_error;
 };
 

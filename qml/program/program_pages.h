@@ -2,12 +2,16 @@
 
 #include "qml/program/card_making.h"
 #include "qml/program/class_inviting.h"
+#include "qml/program/clinical_days.h"
 #include "qml/program/granting.h"
 #include "qml/program/inviting.h"
 #include "qml/program/paper_to_cut.h"
 #include "qml/program/people.h"
 #include "qml/program/preceptors.h"
 #include "qml/program/program_rules.h"
+#include "qml/program/requirement_changes.h"
+#include "qml/program/signer_list.h"
+#include "qml/program/site_list.h"
 #include "qml/program/vouching.h"
 
 #include <QVariantList>
@@ -24,6 +28,10 @@ class ProgramPages : public QObject {
     Q_PROPERTY(int nextDirector READ nextDirector NOTIFY changed)
     Q_PROPERTY(QString error READ error NOTIFY changed)
     Q_PROPERTY(peelpack::program::ProgramRules* rules READ rules CONSTANT)
+    Q_PROPERTY(peelpack::program::RequirementChanges* requirements READ requirements CONSTANT)
+    Q_PROPERTY(peelpack::program::ClinicalDayLists* days READ days CONSTANT)
+    Q_PROPERTY(peelpack::program::SiteList* sites READ sites CONSTANT)
+    Q_PROPERTY(peelpack::program::SignerList* signers READ signers CONSTANT)
     Q_PROPERTY(peelpack::program::People* people READ people CONSTANT)
     Q_PROPERTY(peelpack::program::Inviting* inviting READ inviting CONSTANT)
     Q_PROPERTY(peelpack::program::ClassInviting* classInviting READ classInviting CONSTANT)
@@ -43,6 +51,10 @@ public:
     [[nodiscard]] int nextDirector();
     [[nodiscard]] const QString& error() const { return m_error; }
     [[nodiscard]] ProgramRules* rules() { return &m_rules; }
+    [[nodiscard]] RequirementChanges* requirements() { return &m_requirements; }
+    [[nodiscard]] ClinicalDayLists* days() { return &m_days; }
+    [[nodiscard]] SiteList* sites() { return &m_sites; }
+    [[nodiscard]] SignerList* signers() { return &m_signers; }
     [[nodiscard]] People* people() { return &m_people; }
     [[nodiscard]] Inviting* inviting() { return &m_inviting; }
     [[nodiscard]] ClassInviting* classInviting() { return &m_classInviting; }
@@ -61,6 +73,10 @@ Q_SIGNALS:
 private:
     ProgramDesk m_desk;
     ProgramRules m_rules;
+    RequirementChanges m_requirements;
+    ClinicalDayLists m_days;
+    SiteList m_sites;
+    SignerList m_signers;
     People m_people;
     Inviting m_inviting;
     ClassInviting m_classInviting;

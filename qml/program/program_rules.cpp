@@ -1,26 +1,12 @@
 #include "qml/program/program_rules.h"
 
-#include "platform/files/requirement_json.h"
-#include "platform/files/resources.h"
 #include "platform/session/rule_writing.h"
 #include "qml/words/bridge.h"
+#include "qml/words/rules.h"
 #include "qml/words/words.h"
-
-#include <algorithm>
 
 namespace peelpack::program {
 namespace {
-
-QString titleOf(const std::string& set)
-{
-    const std::vector<std::string>& shipped = files::shippedSetIds();
-    if (std::find(shipped.begin(), shipped.end(), set) != shipped.end()) {
-        if (const auto found = files::requirementSet(set)) {
-            return words::fromUtf8(found.value().title);
-        }
-    }
-    return words::fromUtf8(set);
-}
 
 QString countedWords(const journal::Policy& policy)
 {
@@ -46,7 +32,7 @@ QString ProgramRules::lineOf(const journal::Policy& policy)
     const QString term = policy.term.empty() ? tr("A term without a name") : words::fromUtf8(policy.term);
     return tr("%1, %2 to %3. Requirements: %4. What counts: %5.")
         .arg(term, words::day(policy.firstDay, m_desk.today()), words::day(policy.lastDay, m_desk.today()),
-             titleOf(policy.requirementSet), countedWords(policy));
+             words::setTitle(policy.requirementSet), countedWords(policy));
 }
 
 void ProgramRules::read()

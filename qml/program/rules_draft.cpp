@@ -19,6 +19,19 @@ std::optional<base::Date> dayFrom(const QString& text)
 
 } // namespace
 
+std::vector<SetRow> shippedSets(const QString& chosen)
+{
+    std::vector<SetRow> sets;
+    for (const std::string& id : files::shippedSetIds()) {
+        if (const base::Result<requirement::RequirementSet> set = files::requirementSet(id)) {
+            const QString name = words::fromUtf8(id);
+            sets.push_back({name, words::fromUtf8(set.value().title),
+                            instructor::targetLines(set.value()).join(QStringLiteral("\n")), name == chosen});
+        }
+    }
+    return sets;
+}
+
 RulesDraft::RulesDraft(Today today, QObject* parent) : QObject(parent), m_today(std::move(today)) {}
 
 void RulesDraft::put(QString& member, const QString& value)
@@ -84,15 +97,7 @@ void RulesDraft::turn(const QString& strength, bool on)
 
 void RulesDraft::show()
 {
-    std::vector<SetRow> sets;
-    for (const std::string& id : files::shippedSetIds()) {
-        if (const base::Result<requirement::RequirementSet> set = files::requirementSet(id)) {
-            const QString name = words::fromUtf8(id);
-            sets.push_back({name, words::fromUtf8(set.value().title),
-                            instructor::targetLines(set.value()).join(QStringLiteral("\n")), name == m_set});
-        }
-    }
-    m_sets.put(std::move(sets));
+    m_sets.put(shippedSets(m_set));
     std::vector<StrengthRow> strengths;
     for (const sheet::Strength strength : session::strengths) {
         const bool weak = strength == sheet::Strength::Drawn || strength == sheet::Strength::Paper;

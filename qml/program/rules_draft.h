@@ -57,6 +57,9 @@ public:
     using RowList::RowList;
 };
 
+/// The shipped sets, one of them chosen; empty: none is.
+std::vector<SetRow> shippedSets(const QString& chosen);
+
 /// Rules of a program while they are put together, and how they are read back. The set is one of the shipped ones and
 /// never chosen beforehand.
 class RulesDraft : public QObject {

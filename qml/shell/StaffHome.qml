@@ -184,7 +184,10 @@ FocusScope {
         id: rules
         RulesPage {
             rules: home.staff.rules
-            onOpenOthers: home.openProgram("rules")
+            onOpenProgram: page => {
+                home.programPage = page
+                home.lay("program")
+            }
             onBack: home.goBack()
         }
     }

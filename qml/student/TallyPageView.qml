@@ -38,6 +38,14 @@ PageFrame {
         }
     }
     Repeater {
+        model: page.tally.otherSets
+        NoteBox {
+            required property string modelData
+            objectName: "otherSet"
+            text: modelData
+        }
+    }
+    Repeater {
         model: page.tally.counts
         Pile {
             id: line

@@ -22,6 +22,10 @@ PageFrame {
         text: page.student.bar
         grave: true
     }
+    NoteBox {
+        objectName: "clinicalDay"
+        text: page.today.clinicalDay
+    }
     CardFrame {
         visible: page.today.standing.length > 0
         Words {

@@ -1,5 +1,6 @@
 #include "qml/student/tally_page.h"
 
+#include "qml/student/other_sets.h"
 #include "qml/words/words.h"
 
 #include <QCoreApplication>
@@ -86,6 +87,7 @@ void TallyPage::refresh()
     m_summary.clear();
     m_next.clear();
     m_left.clear();
+    m_otherSets.clear();
     m_setTitle.clear();
     const Desk::Counted* counted = m_desk.counted();
     m_error = m_desk.countError();
@@ -95,6 +97,8 @@ void TallyPage::refresh()
         m_summary = tr("%1 of %2").arg(tally.best.value.counted).arg(set.required());
         m_setTitle = words::fromUtf8(set.title);
         m_next = nextInWords(tally.next);
+        m_otherSets = student::otherSets(m_desk.session(), m_desk.session().person(), counted->cases, set,
+                                         tally.best.value.counted, tally::Level::Recorded);
         counts = countRows(set, tally.best);
         const record::SheetsByName byName = m_desk.sheetsByName();
         for (std::size_t i = 0; i < tally.candidates.size(); ++i) {

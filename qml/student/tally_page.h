@@ -4,6 +4,7 @@
 #include "qml/student/desk.h"
 
 #include <QQmlEngine>
+#include <QStringList>
 
 namespace peelpack::student {
 
@@ -69,6 +70,7 @@ class TallyPage : public QObject {
     Q_PROPERTY(QString summary READ summary NOTIFY changed)
     Q_PROPERTY(QString setTitle READ setTitle NOTIFY changed)
     Q_PROPERTY(QString next READ next NOTIFY changed)
+    Q_PROPERTY(QStringList otherSets READ otherSets NOTIFY changed)
     Q_PROPERTY(QString left READ left NOTIFY changed)
     Q_PROPERTY(QString error READ error NOTIFY changed)
     Q_PROPERTY(peelpack::student::CountRows* counts READ counts CONSTANT)
@@ -80,6 +82,8 @@ public:
     [[nodiscard]] QString summary() const { return m_summary; }
     [[nodiscard]] QString setTitle() const { return m_setTitle; }
     [[nodiscard]] QString next() const { return m_next; }
+    /// Where requirements were or will be changed for this student: both tallies, a line a change.
+    [[nodiscard]] const QStringList& otherSets() const { return m_otherSets; }
     /// Sheets that are outside the count: observations, unmarked, canceled, without a specialty.
     [[nodiscard]] QString left() const { return m_left; }
     [[nodiscard]] QString error() const { return m_error; }
@@ -98,6 +102,7 @@ private:
     QString m_summary;
     QString m_setTitle;
     QString m_next;
+    QStringList m_otherSets;
     QString m_left;
     QString m_error;
 };

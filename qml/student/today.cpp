@@ -1,6 +1,8 @@
 #include "qml/student/today.h"
 
+#include "platform/session/program_rules.h"
 #include "qml/student/tally_page.h"
+#include "qml/words/rules.h"
 #include "qml/words/words.h"
 
 namespace peelpack::student {
@@ -47,7 +49,28 @@ void Today::refresh()
         m_standing = tr("%1 of %2 cases counted").arg(counted->tally.best.value.counted).arg(counted->set.required());
         m_next = nextInWords(counted->tally.next);
     }
+    readClinicalDay();
     Q_EMIT changed();
+}
+
+void Today::readClinicalDay()
+{
+    const base::Date today = m_desk.today();
+    const std::vector<journal::ClinicalDay> days = session::clinicalDaysOf(m_desk.session(), m_desk.session().person());
+    std::optional<base::Date> next;
+    for (const journal::ClinicalDay& day : days) {
+        if (day.date >= today && (!next || day.date < *next)) {
+            next = day.date;
+        }
+    }
+    const std::vector<journal::Site> sites = session::sites(m_desk.session());
+    QStringList lines;
+    for (const journal::ClinicalDay& day : days) {
+        if (day.date == next) {
+            lines.append(tr("Clinical day: %1").arg(words::withPhones(day, sites, today)));
+        }
+    }
+    m_clinicalDay = lines.join(QLatin1Char('\n'));
 }
 
 QString Today::day() const

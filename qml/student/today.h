@@ -13,6 +13,7 @@ class Today : public QObject {
     Q_PROPERTY(QString day READ day NOTIFY changed)
     Q_PROPERTY(QString standing READ standing NOTIFY changed)
     Q_PROPERTY(QString next READ next NOTIFY changed)
+    Q_PROPERTY(QString clinicalDay READ clinicalDay NOTIFY changed)
     Q_PROPERTY(QString onlyHere READ onlyHere NOTIFY changed)
     Q_PROPERTY(QString more READ more NOTIFY changed)
     Q_PROPERTY(peelpack::student::SheetRows* waiting READ waiting CONSTANT)
@@ -26,6 +27,9 @@ public:
     [[nodiscard]] QString standing() const { return m_standing; }
     /// What to ask for next, in a sentence; empty when nothing is short.
     [[nodiscard]] QString next() const { return m_next; }
+    /// Today's clinical day, or the next one, with its site and the site's rule about phones, a line each where there
+    /// are several on one day; empty: none is listed.
+    [[nodiscard]] const QString& clinicalDay() const { return m_clinicalDay; }
     /// What would be lost with this phone; empty when everything is with an instructor.
     [[nodiscard]] QString onlyHere() const;
     /// How many more wait than are shown; empty: none.
@@ -39,6 +43,7 @@ Q_SIGNALS:
 
 private:
     void refresh();
+    void readClinicalDay();
 
     Desk& m_desk;
     const WaitingList& m_waitingFor;
@@ -47,6 +52,7 @@ private:
     QString m_standing;
     QString m_next;
     QString m_more;
+    QString m_clinicalDay;
 };
 
 } // namespace peelpack::student

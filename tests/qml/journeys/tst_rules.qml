@@ -56,4 +56,46 @@ Journey {
         give()
         compare((await("ownPhoneButton")).detail, "Does not count here, by your program's rules.")
     }
+
+    function test_listOfWhoMaySignIsSaidBeforehand() {
+        world.expectSigner("RN", 1)
+        give()
+        awaitWords("Who may sign which role, by the program's list: RN (observation).")
+        tap("performedButton")
+        markAllYes()
+        tap("readBackButton")
+        tap("toSigning")
+        world.readyCard(0) // of a CST
+        tap("pictureOfCard")
+        await("cardPin")
+        awaitWords("CST is not on the program's list of who may sign: nothing is refused")
+    }
+
+    function test_listedCredential() {
+        world.expectSigner("CST", 7)
+        give()
+        tap("performedButton")
+        markAllYes()
+        tap("readBackButton")
+        tap("toSigning")
+        verify(find("listedSigner") === null)
+        world.readyCard(0)
+        tap("pictureOfCard")
+        awaitWords("By the program's list, CST may sign every role.")
+    }
+
+    function test_clinicalDayOfToday() {
+        verify(find("clinicalDay") === null)
+        world.listDayToday("North Campus", 2)
+        compare((await("clinicalDay")).text, "Clinical day: today · 07:00 to 15:30 · North Campus · Phones in the lounge only")
+    }
+
+    function test_bothTallies() {
+        tap("tab-2")
+        verify(find("otherSet") === null)
+        world.changeRequirements("cap15", 30)
+        const line = (await("otherSet")).text
+        verify(line.indexOf("in force now: 0 of 120.") > 0, line)
+        verify(line.indexOf("on: 0 of 120.") > 0, line)
+    }
 }

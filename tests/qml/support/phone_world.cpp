@@ -6,6 +6,7 @@
 #include "platform/session/exchange.h"
 #include "platform/session/intake.h"
 #include "platform/session/program_rules.h"
+#include "platform/session/rule_writing.h"
 #include "platform/vault/memory_vault.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
@@ -179,6 +180,28 @@ void PhoneWorld::setCounted(int bits)
     policy.standsOn = before->entry.hash;
     policy.counted = static_cast<std::uint8_t>(bits);
     need(m_director->append(m_director->programStream(), policy));
+    bringToStudent();
+}
+
+void PhoneWorld::expectSigner(const QString& credential, int roles)
+{
+    journal::MaySign signer{credential.toStdString(), static_cast<std::uint8_t>(roles)};
+    need(session::setWhoMaySign(*m_director, session::withSigner(session::whoMaySign(*m_director), std::move(signer))));
+    bringToStudent();
+}
+
+void PhoneWorld::listDayToday(const QString& site, int phones)
+{
+    need(session::setSites(*m_director, {{site.toStdString(), static_cast<journal::PhoneRule>(phones), {}}}));
+    need(session::setClinicalDays(*m_director, {}, {{session::today(*m_director), site.toStdString(), 420, 930}}));
+    bringToStudent();
+}
+
+void PhoneWorld::changeRequirements(const QString& set, int daysAhead)
+{
+    const session::Rules rules = need(session::rulesOfShippedSet(set.toStdString()));
+    const base::Date from = base::Date::fromDays(session::today(*m_director).days() + daysAhead);
+    need(session::changeRequirements(*m_director, {{}, from, rules.requirementSet, rules.setDigest, "The new list"}));
     bringToStudent();
 }
 

@@ -86,6 +86,12 @@ public:
 
     /// The director's rules: which strengths count, as bits (journal::Policy::counted). The student's phone gets them.
     Q_INVOKABLE void setCounted(int bits);
+    /// Their other rules, which the student's phone gets: a credential with its roles as bits on the list of who may
+    /// sign, a clinical day today at a site with its rule about phones, another set in force for everybody in some
+    /// days.
+    Q_INVOKABLE void expectSigner(const QString& credential, int roles);
+    Q_INVOKABLE void listDayToday(const QString& site, int phones);
+    Q_INVOKABLE void changeRequirements(const QString& set, int daysAhead);
 
     /// The app is closed and started again on the same vault.
     Q_INVOKABLE void restart();

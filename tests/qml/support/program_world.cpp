@@ -14,6 +14,19 @@
 #include <algorithm>
 
 namespace peelpack::test {
+namespace {
+
+QStringList inLines(const std::vector<journal::ClinicalDay>& days)
+{
+    QStringList lines;
+    for (const journal::ClinicalDay& day : days) {
+        lines.append(words::fromUtf8(day.date.iso() + " " + day.site + " " + std::to_string(day.start) + " " +
+                                     std::to_string(day.end)));
+    }
+    return lines;
+}
+
+} // namespace
 
 ProgramWorld::ProgramWorld(QObject* parent)
     : QObject(parent), m_studentMarks((m_folder.path() + QStringLiteral("/student-marks")).toStdString()),
@@ -150,6 +163,54 @@ QString ProgramWorld::setInForce()
 {
     const auto policy = session::policyInForce(inHand());
     return policy ? words::fromUtf8(policy->requirementSet) : QString();
+}
+
+QString ProgramWorld::setOn(const QString& className, const QString& day)
+{
+    return words::fromUtf8(session::namedSet(inHand(), std::vector{className.toStdString()},
+                                             base::Date::fromIso(day.toStdString()).value())
+                               .id);
+}
+
+QStringList ProgramWorld::daysOf(const QString& className)
+{
+    return inLines(session::clinicalDays(inHand(), className.toStdString()));
+}
+
+QStringList ProgramWorld::daysOfStudent() const
+{
+    return inLines(session::clinicalDaysOf(*m_student, m_student->person()));
+}
+
+int ProgramWorld::phonesAt(const QString& site)
+{
+    for (const journal::Site& one : session::sites(inHand())) {
+        if (one.name == site.toStdString()) {
+            return static_cast<int>(one.phones);
+        }
+    }
+    return -1;
+}
+
+int ProgramWorld::rolesOf(const QString& credential)
+{
+    for (const journal::MaySign& one : session::whoMaySign(inHand())) {
+        if (one.credential == credential.toStdString()) {
+            return one.roles;
+        }
+    }
+    return -1;
+}
+
+QString ProgramWorld::standingOf(const QString& preceptor)
+{
+    const session::Directory directory(inHand());
+    const auto standing = session::standingOf(inHand(), need(directory.findPreceptor(preceptor.toStdString()))->id);
+    if (!standing) {
+        return {};
+    }
+    const std::string oriented = standing->oriented ? standing->oriented->iso() : "not oriented";
+    return words::fromUtf8(oriented + (standing->active ? " active" : ""));
 }
 
 int ProgramWorld::peopleCount()

@@ -6,6 +6,7 @@
 #include "tests/qml/support/test_camera.h"
 #include "tests/qml/support/test_share.h"
 
+#include <QStringList>
 #include <QTemporaryDir>
 
 #include <memory>
@@ -47,12 +48,24 @@ public:
     /// What was saved last lies ready for the file picker.
     Q_INVOKABLE void readySaved();
     Q_INVOKABLE void readyText(const QString& name, const QString& text);
+    Q_INVOKABLE [[nodiscard]] QString lastSavedText() const { return QString::fromUtf8(m_share.last); }
     Q_INVOKABLE [[nodiscard]] QString lastSavedName() const { return m_share.lastName; }
     Q_INVOKABLE [[nodiscard]] bool savedIsPdf() const { return m_share.last.startsWith("%PDF-"); }
     Q_INVOKABLE [[nodiscard]] int savedFiles() const { return static_cast<int>(m_share.kept.size()); }
 
     // What the vault in hand says, which is open.
     Q_INVOKABLE QString setInForce();
+    /// Of a class on a day ("2027-08-23"), by the rules.
+    Q_INVOKABLE QString setOn(const QString& className, const QString& day);
+    /// The clinical days of a class, and those that the student knows of: "2027-01-12 North Campus 420 930".
+    Q_INVOKABLE QStringList daysOf(const QString& className);
+    Q_INVOKABLE [[nodiscard]] QStringList daysOfStudent() const;
+    /// The rule about phones of a site, as the journal numbers it; -1: it is not listed.
+    Q_INVOKABLE int phonesAt(const QString& site);
+    /// The roles of a credential as bits; -1: the list does not name it.
+    Q_INVOKABLE int rolesOf(const QString& credential);
+    /// "2027-01-15", "not oriented", with " active" where it is so; empty: nothing was said.
+    Q_INVOKABLE QString standingOf(const QString& preceptor);
     Q_INVOKABLE int peopleCount();
     /// How the student's only sheet is signed.
     Q_INVOKABLE QString strengthOfSheet();

@@ -9,7 +9,7 @@
 #include <string_view>
 #include <vector>
 
-namespace peelpack::cli {
+namespace peelpack::files {
 
 /// One row of a table, its cells in the order in which the columns were asked for; NFC, defused cells as they were.
 struct TableRow {
@@ -30,4 +30,4 @@ struct TableColumn {
 base::Result<std::vector<TableRow>> readTable(const std::string& file, std::string_view text,
                                               const std::vector<TableColumn>& columns);
 
-} // namespace peelpack::cli
+} // namespace peelpack::files

@@ -1,10 +1,10 @@
-#include "platform/cli/time_of_day.h"
+#include "platform/files/time_of_day.h"
 
 #include <algorithm>
 
-namespace peelpack::cli {
+namespace peelpack::files {
 
-std::optional<journal::MinuteOfDay> minuteOf(const std::string& text)
+std::optional<record::MinuteOfDay> minuteOf(const std::string& text)
 {
     const bool shaped = text.size() == 5 && text[2] == ':' && std::all_of(text.begin(), text.end(), [](char c) {
                             return c == ':' || (c >= '0' && c <= '9');
@@ -18,7 +18,7 @@ std::optional<journal::MinuteOfDay> minuteOf(const std::string& text)
     if (hours > 23 || minutes >= minutesInHour) {
         return std::nullopt;
     }
-    return static_cast<journal::MinuteOfDay>(hours * minutesInHour + minutes);
+    return static_cast<record::MinuteOfDay>(hours * minutesInHour + minutes);
 }
 
-} // namespace peelpack::cli
+} // namespace peelpack::files

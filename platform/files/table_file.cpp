@@ -1,4 +1,4 @@
-#include "platform/cli/table_file.h"
+#include "platform/files/table_file.h"
 
 #include "core/base/text.h"
 #include "core/sheet/csv.h"
@@ -6,7 +6,7 @@
 
 #include <algorithm>
 
-namespace peelpack::cli {
+namespace peelpack::files {
 namespace {
 
 constexpr std::size_t none = SIZE_MAX;
@@ -14,7 +14,7 @@ constexpr std::size_t none = SIZE_MAX;
 std::string cellOf(std::span<const std::string_view> fields, std::size_t column)
 {
     const std::string_view plain = column < fields.size() ? sheet::undefused(fields[column]) : std::string_view();
-    return files::normalized(base::trimmed(plain));
+    return normalized(base::trimmed(plain));
 }
 
 } // namespace
@@ -63,4 +63,4 @@ base::Result<std::vector<TableRow>> readTable(const std::string& file, std::stri
     return rows;
 }
 
-} // namespace peelpack::cli
+} // namespace peelpack::files

@@ -1,0 +1,173 @@
+#include "qml/program/requirement_changes.h"
+
+#include "platform/files/requirement_json.h"
+#include "qml/instructor/rules_in_force.h"
+#include "qml/words/bridge.h"
+#include "qml/words/rules.h"
+
+#include <algorithm>
+
+namespace peelpack::program {
+namespace {
+
+constexpr qsizetype mostReason = 400;
+
+} // namespace
+
+RequirementChanges::RequirementChanges(ProgramDesk& desk, QObject* parent) : QObject(parent), m_desk(desk)
+{
+    connect(&desk, &ProgramDesk::written, this, &RequirementChanges::read);
+}
+
+bool RequirementChanges::mayChange()
+{
+    return session::mayWriteRule(m_desk.session(), journal::Kind::RequirementsChange);
+}
+
+void RequirementChanges::read()
+{
+    const base::Date today = m_desk.today();
+    std::vector<journal::RequirementsChange> changes = session::requirementChanges(m_desk.session());
+    std::stable_sort(changes.begin(), changes.end(), [](const auto& a, const auto& b) { return a.from < b.from; });
+    m_coming.clear();
+    m_soFar.clear();
+    for (const journal::RequirementsChange& change : changes) {
+        if (change.from > today) {
+            m_coming.append(words::of(change, today));
+        } else {
+            m_soFar.prepend(words::of(change, today));
+        }
+    }
+    m_sets.put(shippedSets(m_set));
+    Q_EMIT changed();
+}
+
+void RequirementChanges::beginDraft()
+{
+    m_classes = session::everyClass(m_desk.session());
+    m_classes.insert(m_classes.begin(), std::string());
+    m_names.clear();
+    for (const std::string& name : m_classes) {
+        m_names.append(words::ofClass(name));
+    }
+    m_ofClass = -1;
+    m_from.clear();
+    m_reason.clear();
+    m_readingBack = false;
+    m_error.clear();
+    m_done.clear();
+    choose({});
+}
+
+void RequirementChanges::choose(const QString& set)
+{
+    m_set = set;
+    m_sets.put(shippedSets(set));
+    Q_EMIT changed();
+}
+
+void RequirementChanges::setOfClass(int index)
+{
+    if (index >= 0 && index < static_cast<int>(m_classes.size())) {
+        m_ofClass = index;
+        Q_EMIT changed();
+    }
+}
+
+void RequirementChanges::setFrom(const QString& day)
+{
+    if (day != m_from) {
+        m_from = day;
+        Q_EMIT changed();
+    }
+}
+
+void RequirementChanges::setReason(const QString& reason)
+{
+    if (reason != m_reason) {
+        m_reason = reason;
+        Q_EMIT changed();
+    }
+}
+
+base::Result<session::ToldChange> RequirementChanges::told() const
+{
+    const auto incomplete = [](const QString& sentence) {
+        return base::Error{base::ErrorCode::BadInput, sentence.toStdString()};
+    };
+    if (m_ofClass < 0) {
+        return incomplete(tr("Choose the class, or every class."));
+    }
+    const auto from = base::Date::fromIso(m_from.trimmed().toStdString());
+    if (!from) {
+        return incomplete(tr("Say the first day as year, month, day: 2027-01-11."));
+    }
+    if (m_set.isEmpty()) {
+        return incomplete(tr("Choose the requirement set."));
+    }
+    const std::string reason = words::line(m_reason, mostReason);
+    if (reason.empty()) {
+        return incomplete(tr("Say why; everybody in the program sees it."));
+    }
+    const base::Result<session::Rules> rules = session::rulesOfShippedSet(m_set.toStdString());
+    if (!rules) {
+        return rules.error();
+    }
+    return session::ToldChange{m_classes[static_cast<std::size_t>(m_ofClass)], *from, rules.value().requirementSet,
+                               rules.value().setDigest, reason};
+}
+
+QString RequirementChanges::line()
+{
+    const base::Result<session::ToldChange> change = told();
+    return change ? words::of(journal::RequirementsChange{{},
+                                                          change.value().className,
+                                                          change.value().from,
+                                                          change.value().requirementSet,
+                                                          {},
+                                                          change.value().reason},
+                              m_desk.today())
+                  : QString();
+}
+
+QStringList RequirementChanges::targets() const
+{
+    if (m_set.isEmpty()) {
+        return {};
+    }
+    const base::Result<requirement::RequirementSet> set = files::requirementSet(m_set.toStdString());
+    return set ? instructor::targetLines(set.value()) : QStringList();
+}
+
+void RequirementChanges::readBack()
+{
+    const base::Result<session::ToldChange> change = told();
+    m_error = words::problem(change);
+    m_readingBack = change.ok();
+    Q_EMIT changed();
+}
+
+void RequirementChanges::backToDraft()
+{
+    m_readingBack = false;
+    m_error.clear();
+    Q_EMIT changed();
+}
+
+bool RequirementChanges::sign()
+{
+    const base::Result<session::ToldChange> change = told();
+    if (!m_readingBack || !change) {
+        return false;
+    }
+    m_error =
+        m_desk.write([&] { return words::problem(session::changeRequirements(m_desk.session(), change.value())); });
+    if (m_error.isEmpty()) {
+        m_readingBack = false;
+        m_done = tr("Signed. It reaches the others with your next parcels.");
+    }
+    Q_EMIT changed();
+    return m_error.isEmpty();
+}
+
+} // namespace peelpack::program
