@@ -201,6 +201,10 @@ int main(int argc, char* argv[])
             return !dress.name().contains(QString::fromLocal8Bit(argv[1]));
         });
     }
+    // Layout does not know light from dark: where both are not asked for, normal text is light and large text dark.
+    if (argc > 2 && QByteArray(argv[2]) == "paired") {
+        std::erase_if(dresses, [](const app::ScreenDress& dress) { return dress.dark != (dress.textPercent > 100); });
+    }
     int faults = 0;
     const base::Result<int> walked = app::walkScreens(
         dresses, shelf, [&](const app::ScreenDress& dress, const QString& screen, QQuickWindow& window) {
