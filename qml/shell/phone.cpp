@@ -236,6 +236,9 @@ void Phone::clearMessages()
 
 void Phone::speakAnew()
 {
+    if (m_first) {
+        m_first->settingUp()->rules()->speakAnew();
+    }
     if (m_desk) {
         m_desk->refresh();
     }

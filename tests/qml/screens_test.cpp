@@ -115,8 +115,12 @@ private:
     void words(const QQuickItem& text)
     {
         const qreal wide = text.property("contentWidth").toReal();
-        if (text.property("text").toString().isEmpty()) {
+        const QString said = text.property("text").toString();
+        if (said.isEmpty()) {
             return;
+        }
+        if (said.contains(QLatin1String("(s)"))) {
+            fault(text, QStringLiteral("was not said in the words of its language"));
         }
         ++g_words;
         const QRectF rect = text.mapRectToScene(QRectF(0, 0, text.width(), text.height()));
