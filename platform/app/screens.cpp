@@ -218,7 +218,7 @@ private:
         handOver->next();
         shoot("36-signing");
         for (const auto& [way, screen] : {std::pair{"type", "36-typed-code"}, {"make", "36-no-card"}}) {
-            put("signingPage", "way", QString::fromLatin1(way));
+            put("cardWays", "way", QString::fromLatin1(way));
             shoot(screen);
         }
         handOver->takeCard(m_phone.demoCard(1));

@@ -13,7 +13,6 @@
 #include "platform/session/setup.h"
 #include "platform/session/system_clock.h"
 #include "sync/keys/code.h"
-#include "sync/trust/policy.h"
 
 namespace peelpack::cli {
 namespace {
@@ -180,14 +179,14 @@ base::Result<Answer> showProgram(const Arguments& arguments)
     answer.json = {
         {"program", id}, {"you", keys::hex(session.person().view())}, {"role", session::word(session.role())}};
     answer.text = "Program " + id + "\n";
-    if (const auto policy = trust::policyInForce(session.authority(), session.ledger().feeds())) {
-        const std::vector<std::string> counted = wordsOfCounted(policy->policy.counted);
-        answer.json["rules"] = {{"requirementSet", policy->policy.requirementSet},
-                                {"term", policy->policy.term},
-                                {"firstDay", policy->policy.firstDay.iso()},
-                                {"lastDay", policy->policy.lastDay.iso()},
+    if (const std::optional<journal::Policy> policy = session::policyInForce(session)) {
+        const std::vector<std::string> counted = wordsOfCounted(policy->counted);
+        answer.json["rules"] = {{"requirementSet", policy->requirementSet},
+                                {"term", policy->term},
+                                {"firstDay", policy->firstDay.iso()},
+                                {"lastDay", policy->lastDay.iso()},
                                 {"counted", counted}};
-        answer.text += "Requirement set in force: " + policy->policy.requirementSet +
+        answer.text += "Requirement set in force: " + policy->requirementSet +
                        "; signatures that count: " + base::listed(counted, "and") + ".\n";
     } else {
         answer.text += "The rules in force are not known here yet; take in a parcel.\n";

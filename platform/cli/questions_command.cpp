@@ -12,6 +12,7 @@
 #include "platform/cli/vault_rows.h"
 #include "platform/session/checks.h"
 #include "platform/session/repudiations.h"
+#include "platform/session/sets_in_force.h"
 #include "platform/session/sheet_rules.h"
 
 #include <algorithm>
@@ -103,11 +104,15 @@ base::Result<Answer> askAboutVault(const Arguments& arguments, const questions::
     }
     const session::Session& session = chosen.value().session();
     Collected collected;
-    for (const record::StudentRecord& student : chosen.value().records()) {
-        const keys::Id id = session::idOf(student.student);
+    const std::vector<keys::Id>& students = chosen.value().students;
+    const std::vector<record::StudentRecord> records = chosen.value().records();
+    const std::vector<role::RoleRules> roles = session::roleRulesInForce(session, students);
+    for (std::size_t i = 0; i < records.size(); ++i) {
+        const record::StudentRecord& student = records[i];
+        const keys::Id& id = students[i];
         const record::ShortNames names = record::shortNames(student);
         const std::set<base::EntryHash> notTheirs = session::repudiatedIn(session, id);
-        const questions::SheetRules rules = session::sheetRules(session, id);
+        const questions::SheetRules rules = session::sheetRules(session, id, roles[i]);
         for (const record::SheetRecord& sheet : student.sheets) {
             if (sheet.standing != record::SheetStanding::Withdrawn && sheet.standing != record::SheetStanding::Void) {
                 collected.sheet(

@@ -10,6 +10,7 @@
 #include "platform/files/resources.h"
 #include "platform/session/checks.h"
 #include "platform/session/repudiations.h"
+#include "platform/session/sets_in_force.h"
 #include "platform/session/sheet_rules.h"
 
 namespace peelpack::cli {
@@ -29,11 +30,15 @@ base::Result<Answer> queue(const Arguments& arguments)
     Answer answer;
     answer.json["students"] = nlohmann::ordered_json::array();
     std::size_t count = 0;
-    for (const record::StudentRecord& student : chosen.value().records()) {
-        const keys::Id id = session::idOf(student.student);
+    const std::vector<keys::Id>& students = chosen.value().students;
+    const std::vector<record::StudentRecord> records = chosen.value().records();
+    const std::vector<role::RoleRules> roles = session::roleRulesInForce(session, students);
+    for (std::size_t i = 0; i < records.size(); ++i) {
+        const record::StudentRecord& student = records[i];
+        const keys::Id& id = students[i];
         const record::ShortNames names = record::shortNames(student);
         const std::set<base::EntryHash> notTheirs = session::repudiatedIn(session, id);
-        const questions::SheetRules rules = session::sheetRules(session, id);
+        const questions::SheetRules rules = session::sheetRules(session, id, roles[i]);
         nlohmann::ordered_json list = nlohmann::ordered_json::array();
         std::string lines;
         for (const record::SheetRecord& sheet : student.sheets) {

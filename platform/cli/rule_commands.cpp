@@ -4,11 +4,13 @@
 #include "platform/calendar/days_file.h"
 #include "platform/cli/answer.h"
 #include "platform/cli/bytes_file.h"
+#include "platform/cli/output.h"
 #include "platform/cli/policy_words.h"
 #include "platform/cli/rule_words.h"
 #include "platform/cli/sheet_options.h"
 #include "platform/files/table_file.h"
 #include "platform/files/text_file.h"
+#include "platform/session/checks.h"
 #include "platform/session/program_rules.h"
 #include "platform/session/rule_writing.h"
 
@@ -33,6 +35,17 @@ base::Result<std::string> classGiven(const Arguments& arguments)
         return usage("For whom? Give --class NAME or --every-class.");
     }
     return name;
+}
+
+/// A class may be told its rules before anybody is in it; a mistyped one would be told them for ever. A vault that holds
+/// no students at all cannot say.
+void remarkOnNobody(const session::Session& session, const std::string& className)
+{
+    if (!className.empty() && !session::studentsOf(session).empty() &&
+        session::studentsOf(session, className).empty()) {
+        complain("None of the students in this vault is in the class \"" + className +
+                 "\"; if that is not its name, write it again.");
+    }
 }
 
 OptionSpec everyClassOption()
@@ -73,6 +86,7 @@ base::Result<Answer> requirements(const Arguments& arguments)
         if (!written) {
             return written.error();
         }
+        remarkOnNobody(session, className.value());
     }
     const auto all = session::requirementChanges(session);
     return listed({{"requirementChanges", changesJson(all)}}, changesText(all),
@@ -146,6 +160,7 @@ base::Result<Answer> days(const Arguments& arguments)
         if (!written) {
             return written.error();
         }
+        remarkOnNobody(session, className.value());
     }
     const std::vector<journal::ClinicalDay> found =
         own ? session::clinicalDaysOf(session, session.person()) : session::clinicalDays(session, className.value());

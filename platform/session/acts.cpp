@@ -67,10 +67,10 @@ record::Content asAsked(record::Content content, const record::ReviewAsked& aske
     return content;
 }
 
-/// A first scrub beside another student's on one operation.
-bool isSecondFirstScrub(const SheetPlace& place, role::Outcome outcome, const SharedSheets& shared)
+/// Another student has a first scrub on the operation of this sheet.
+bool hasFirstScrubBeside(const SheetPlace& place, const SharedSheets& shared)
 {
-    return outcome == role::Outcome::First && shared.hasFirstScrubBeside({idOf(place.student), idOf(place.sheet)});
+    return shared.hasFirstScrubBeside({idOf(place.student), idOf(place.sheet)});
 }
 
 constexpr const char* twoFirstScrubs =
@@ -115,8 +115,8 @@ base::Result<Writing> initialing(const Session& session, const SheetPlace& place
         return bad("You signed this sheet yourself. Nobody initials alone what they signed: another instructor "
                    "initials it.");
     }
-    if (base::trimmed(reason).empty() &&
-        isSecondFirstScrub(place, record::outcomeOf(place.record, roleRulesInForce(session, place.student)), shared)) {
+    if (base::trimmed(reason).empty() && hasFirstScrubBeside(place, shared) &&
+        record::outcomeOf(place.record, roleRulesInForce(session, place.student)) == role::Outcome::First) {
         return bad(twoFirstScrubs);
     }
     return writing(place, checkedAct(session, place, std::move(reason), false), journal::Initial{{}, confirmed});
@@ -165,7 +165,7 @@ base::Result<Writing> acceptingReview(const Session& session, const SheetPlace& 
     const role::RoleRules rules = roleRulesInForce(session, place.student);
     const role::Outcome after = outcomeOf(asAsked(place.record.content, pending->asked), rules);
     const bool raises = after < outcomeOf(place.record.content, rules); // first scrub is the first of the outcomes
-    if (base::trimmed(reason).empty() && isSecondFirstScrub(place, after, shared)) {
+    if (base::trimmed(reason).empty() && after == role::Outcome::First && hasFirstScrubBeside(place, shared)) {
         return bad(twoFirstScrubs);
     }
     return writing(

@@ -12,6 +12,12 @@ base::Error bad(std::string sentence)
     return {base::ErrorCode::BadValue, std::move(sentence)};
 }
 
+/// A feed that a student writes about themself.
+bool isOwn(const journal::FeedId& feed, const trust::Holder* writer)
+{
+    return writer != nullptr && writer->role == journal::Role::Student && writer->person == feed.stream;
+}
+
 } // namespace
 
 std::vector<AsideEntry> asideEntries(const Session& session)
@@ -22,7 +28,7 @@ std::vector<AsideEntry> asideEntries(const Session& session)
             continue;
         }
         const trust::Holder* writer = session.authority().holder(id.device);
-        const bool own = writer != nullptr && writer->role == journal::Role::Student && writer->person == id.stream;
+        const bool own = isOwn(id, writer);
         journal::eachEntry(feed, nullptr, [&](journal::Decoded&& entry) {
             const trust::Judgment judgment = session.authority().judge(entry);
             if (judgment.standing == trust::Judgment::Standing::Aside) {
@@ -54,8 +60,7 @@ base::Result<Writing> admitting(const Session& session, const journal::Position&
         return bad("This entry counts already.");
     }
     const trust::Holder* writer = session.authority().holder(entry.feed.device);
-    const bool own = writer != nullptr && writer->role == journal::Role::Student && writer->person == entry.feed.stream;
-    if (judgment.standing == trust::Judgment::Standing::Refused || !own) {
+    if (judgment.standing == trust::Judgment::Standing::Refused || !isOwn(entry.feed, writer)) {
         return bad("Only what a student's own device wrote can be admitted; anything else is written again by whoever "
                    "may.");
     }

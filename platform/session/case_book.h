@@ -40,4 +40,10 @@ base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalog
 base::Result<CaseBook> caseBook(const Session& session, const catalogue::Catalogue& catalogue,
                                 const record::StudentRecord& student);
 
+/// eachCaseRow() and caseBook() by rules that were read before.
+void eachCaseRow(const record::RowRules& rules, std::span<const record::StudentRecord> students,
+                 const std::function<void(const sheet::CaseRow&)>& onRow);
+base::Result<CaseBook> caseBook(const record::RowRules& rules, const catalogue::Catalogue& catalogue,
+                                std::span<const record::StudentRecord> students);
+
 } // namespace peelpack::session

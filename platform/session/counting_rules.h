@@ -3,7 +3,6 @@
 #include "platform/session/case_book.h"
 #include "platform/session/sets_in_force.h"
 
-#include <functional>
 #include <span>
 #include <string>
 
@@ -18,12 +17,6 @@ struct CountingRules {
 /// BadValue, NotFound: a set in force is not at hand.
 base::Result<CountingRules> countingRules(const Session& session, const catalogue::Catalogue& catalogue,
                                           std::span<const record::StudentRecord> students);
-
-/// eachCaseRow() and caseBook() by rules that were read before.
-void eachCaseRow(const record::RowRules& rules, std::span<const record::StudentRecord> students,
-                 const std::function<void(const sheet::CaseRow&)>& onRow);
-base::Result<CaseBook> caseBook(const record::RowRules& rules, const catalogue::Catalogue& catalogue,
-                                std::span<const record::StudentRecord> students);
 
 /// The rows as a case-sheet file (RFC 4180), and how many there are besides the header.
 struct RowsFile {

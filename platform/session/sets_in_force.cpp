@@ -1,6 +1,8 @@
 #include "platform/session/sets_in_force.h"
 
 #include <algorithm>
+#include <iterator>
+#include <utility>
 
 namespace peelpack::session {
 
@@ -33,10 +35,29 @@ base::Result<SetsInForce> setsInForce(const Session& session, std::span<const ke
     return found;
 }
 
+std::vector<role::RoleRules> roleRulesInForce(const Session& session, std::span<const keys::Id> students)
+{
+    const base::Date day = today(session);
+    std::vector<std::pair<SetByName, role::RoleRules>> known;
+    std::vector<role::RoleRules> rules;
+    rules.reserve(students.size());
+    for (const keys::Id& student : students) {
+        const SetByName named = namedSet(session, student, day);
+        auto found =
+            std::find_if(known.begin(), known.end(), [&](const auto& one) { return one.first.isSameSet(named); });
+        if (found == known.end()) {
+            const base::Result<requirement::RequirementSet> set = setNamed(named);
+            known.emplace_back(named, set ? role::RoleRules{set.value().notApplicable} : role::RoleRules{});
+            found = std::prev(known.end());
+        }
+        rules.push_back(found->second);
+    }
+    return rules;
+}
+
 role::RoleRules roleRulesInForce(const Session& session, const keys::Id& student)
 {
-    const base::Result<requirement::RequirementSet> set = setInForce(session, student, today(session));
-    return set ? role::RoleRules{set.value().notApplicable} : role::RoleRules{};
+    return roleRulesInForce(session, std::span(&student, 1)).front();
 }
 
 } // namespace peelpack::session

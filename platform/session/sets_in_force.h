@@ -23,7 +23,9 @@ struct SetsInForce {
 /// BadValue, NotFound: one of them is not at hand.
 base::Result<SetsInForce> setsInForce(const Session& session, std::span<const keys::Id> students);
 
-/// How marks become a role under the set in force for a student; as usual when it is not at hand.
+/// How marks become a role under the set in force for each of these students, in their order; as usual where it is not
+/// at hand. Each set is read once.
+std::vector<role::RoleRules> roleRulesInForce(const Session& session, std::span<const keys::Id> students);
 role::RoleRules roleRulesInForce(const Session& session, const keys::Id& student);
 
 } // namespace peelpack::session

@@ -4,7 +4,6 @@
 #include "core/record/sheet_role.h"
 #include "platform/session/checks.h"
 #include "platform/session/sets_in_force.h"
-#include "platform/session/sheets.h"
 
 #include <algorithm>
 
@@ -48,11 +47,13 @@ SharedSheets::SharedSheets(std::span<const Of> students)
 
 SharedSheets SharedSheets::of(const Session& session)
 {
-    const std::vector<record::StudentRecord> records = session.recordsOf(studentsOf(session));
+    const std::vector<keys::Id> students = studentsOf(session);
+    const std::vector<record::StudentRecord> records = session.recordsOf(students);
+    const std::vector<role::RoleRules> roles = roleRulesInForce(session, students);
     std::vector<Of> lent;
     lent.reserve(records.size());
-    for (const record::StudentRecord& record : records) {
-        lent.push_back({&record, roleRulesInForce(session, idOf(record.student))});
+    for (std::size_t i = 0; i < records.size(); ++i) {
+        lent.push_back({&records[i], roles[i]});
     }
     return SharedSheets(lent);
 }

@@ -18,12 +18,10 @@ std::vector<questions::SheetRules::Signer> signersOf(const Session& session)
 
 } // namespace
 
-questions::SheetRules sheetRules(const Session& session, const keys::Id& student)
+questions::SheetRules sheetRules(const Session& session, const keys::Id& student, const role::RoleRules& roles)
 {
     questions::SheetRules rules;
-    if (const auto set = setInForce(session, student, today(session))) {
-        rules.roles = role::RoleRules{set.value().notApplicable};
-    }
+    rules.roles = roles;
     rules.signers = signersOf(session);
     for (const auto& [person, standing] : session.rules().standings) {
         rules.standings[idOf(person)] = {standing.rule.oriented, standing.rule.active};

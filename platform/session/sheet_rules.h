@@ -6,8 +6,8 @@
 /// The program's rules as a sheet and its signers are held against them. They never refuse a signature.
 namespace peelpack::session {
 
-/// For the sheets of one student, with the clinical days of their classes.
-questions::SheetRules sheetRules(const Session& session, const keys::Id& student);
+/// For the sheets of one student, with the clinical days of their classes. `roles`: as roleRulesInForce() says.
+questions::SheetRules sheetRules(const Session& session, const keys::Id& student, const role::RoleRules& roles);
 
 /// What the program says of somebody who is about to mark and sign.
 struct MaySignHere {

@@ -177,31 +177,39 @@ bool Confirming::decide(base::Result<session::Writing> made, const instructor::S
     return m_pending.decide({std::move(made).value()}, {key}, what) || refuse(m_pending.error());
 }
 
-bool Confirming::confirm(int row, const QString& how)
+std::optional<Confirming::Found> Confirming::drawnAt(int row)
 {
     if (!m_pending.writeNow()) {
-        return refuse(m_pending.error());
+        refuse(m_pending.error());
+        return std::nullopt;
     }
     const auto at = static_cast<std::size_t>(row);
-    const auto found = row >= 0 && at < m_drawn.size() ? find(m_drawn[at].entry) : std::nullopt;
+    auto found = row >= 0 && at < m_drawn.size() ? find(m_drawn[at].entry) : std::nullopt;
     if (!found) {
-        return refuse(tr("There is no such sheet here."));
+        refuse(tr("There is no such sheet here."));
+    }
+    return found;
+}
+
+bool Confirming::confirm(int row, const QString& how)
+{
+    const auto found = drawnAt(row);
+    if (!found) {
+        return false;
     }
     const session::SheetPlace place{found->key.student, session::idOf(found->key.sheet), *found->sheet};
-    return decide(session::initialing(m_desk.session(), place, true, words::line(how, mostReason), m_checks.shared()),
-                  found->key, tr("Confirmed with the preceptor, and initialed: %1").arg(m_rows.rows()[at].title));
+    return decide(
+        session::initialing(m_desk.session(), place, true, words::line(how, mostReason), m_checks.shared()), found->key,
+        tr("Confirmed with the preceptor, and initialed: %1").arg(m_rows.rows()[static_cast<std::size_t>(row)].title));
 }
 
 bool Confirming::deny(int row)
 {
-    if (!m_pending.writeNow()) {
-        return refuse(m_pending.error());
+    const auto found = drawnAt(row);
+    if (!found) {
+        return false;
     }
     const auto at = static_cast<std::size_t>(row);
-    const auto found = row >= 0 && at < m_drawn.size() ? find(m_drawn[at].entry) : std::nullopt;
-    if (!found) {
-        return refuse(tr("There is no such sheet here."));
-    }
     return decide(session::sayingNotTheirs(m_desk.session(), found->key.student, m_drawn[at].entry), found->key,
                   tr("Kept that it is not theirs: %1").arg(m_rows.rows()[at].title));
 }

@@ -83,6 +83,8 @@ private:
         const record::Signer* signer = nullptr;
     };
     [[nodiscard]] std::optional<Found> find(const base::EntryHash& entry) const;
+    /// What was drawn, to be decided on; empty: it cannot be, and error() says why.
+    std::optional<Found> drawnAt(int row);
     void read();
     void readDenied();
     bool decide(base::Result<session::Writing> made, const instructor::SheetKey& key, const QString& what);

@@ -339,6 +339,61 @@
     </message>
 </context>
 <context>
+    <name>CardWays</name>
+    <message>
+        <source>What the camera sees</source>
+        <translation>Lo que ve la cámara</translation>
+    </message>
+    <message>
+        <source>Scan again</source>
+        <translation>Escanear otra vez</translation>
+    </message>
+    <message>
+        <source>Scan my signing card</source>
+        <translation>Escanear mi tarjeta de firma</translation>
+    </message>
+    <message>
+        <source>A picture of my signing card</source>
+        <translation>Una imagen de mi tarjeta de firma</translation>
+    </message>
+    <message>
+        <source>Type the code of my signing card</source>
+        <translation>Escribir el código de mi tarjeta de firma</translation>
+    </message>
+    <message>
+        <source>The code printed on the card, 7 groups of 5</source>
+        <translation>El código impreso en la tarjeta, 7 grupos de 5</translation>
+    </message>
+    <message>
+        <source>Use this card</source>
+        <translation>Usar esta tarjeta</translation>
+    </message>
+    <message>
+        <source>I have no signing card: make one now</source>
+        <translation>No tengo tarjeta de firma: crear una ahora</translation>
+    </message>
+    <message>
+        <source>Your name</source>
+        <translation>Su nombre</translation>
+    </message>
+    <message>
+        <source>Your credential, such as CST or RN</source>
+        <translation>Su credencial, como CST o RN</translation>
+    </message>
+    <message>
+        <source>Make my card</source>
+        <translation>Crear mi tarjeta</translation>
+    </message>
+    <message>
+        <source>Draw my signature</source>
+        <translation>Dibujar mi firma</translation>
+    </message>
+    <message>
+        <source>Demo: hold one of these cards before the camera</source>
+        <translation>Demo: ponga una de estas tarjetas frente a la cámara</translation>
+    </message>
+</context>
+<context>
     <name>CheckPlace</name>
     <message>
         <source>All that wait</source>
@@ -4438,52 +4493,12 @@
         <translation>Los dos PIN no coinciden.</translation>
     </message>
     <message>
-        <source>What the camera sees</source>
-        <translation>Lo que ve la cámara</translation>
-    </message>
-    <message>
-        <source>Scan my signing card</source>
-        <translation>Escanear mi tarjeta de firma</translation>
-    </message>
-    <message>
-        <source>A picture of my signing card</source>
-        <translation>Una imagen de mi tarjeta de firma</translation>
-    </message>
-    <message>
-        <source>Type the code of my signing card</source>
-        <translation>Escribir el código de mi tarjeta de firma</translation>
-    </message>
-    <message>
-        <source>The code printed on the card, 7 groups of 5</source>
-        <translation>El código impreso en la tarjeta, 7 grupos de 5</translation>
-    </message>
-    <message>
-        <source>Use this card</source>
-        <translation>Usar esta tarjeta</translation>
-    </message>
-    <message>
-        <source>I have no signing card: make one now</source>
-        <translation>No tengo tarjeta de firma: crear una ahora</translation>
-    </message>
-    <message>
         <source>Your name</source>
         <translation>Su nombre</translation>
     </message>
     <message>
         <source>Your credential, such as CST or RN</source>
         <translation>Su credencial, como CST o RN</translation>
-    </message>
-    <message>
-        <source>Make my card</source>
-        <translation>Crear mi tarjeta</translation>
-    </message>
-    <message>
-        <source>Draw my signature</source>
-        <translation>Dibujar mi firma</translation>
-    </message>
-    <message>
-        <source>Demo: hold one of these cards before the camera</source>
-        <translation>Demo: ponga una de estas tarjetas frente a la cámara</translation>
     </message>
     <message>
         <source>Signing</source>
@@ -4499,10 +4514,6 @@
     <message>
         <source>A card that this phone&apos;s list does not have</source>
         <translation>Una tarjeta que no está en la lista de este teléfono</translation>
-    </message>
-    <message>
-        <source>Scan again</source>
-        <translation>Escanear otra vez</translation>
     </message>
 </context>
 <context>

@@ -69,7 +69,7 @@ QString StaffDesk::name() const
 
 const requirement::RequirementSet* StaffDesk::setOf(const Student& student) const
 {
-    return m_sets.sets.empty() ? nullptr : &m_sets.of(student.place);
+    return m_sets.sets.empty() ? nullptr : &m_sets.of(m_places.at(student.person.id));
 }
 
 void StaffDesk::readPeople()
@@ -83,7 +83,6 @@ void StaffDesk::readPeople()
             m_places.emplace(person.id, m_students.size());
             Student& student = m_students.emplace_back();
             student.person = person;
-            student.place = m_students.size() - 1;
             ids.push_back(person.id);
         }
     }
@@ -93,6 +92,10 @@ void StaffDesk::readPeople()
     base::Result<session::SetsInForce> sets = session::setsInForce(*m_session, ids);
     m_setError = words::problem(sets);
     m_sets = sets ? std::move(sets).value() : session::SetsInForce{};
+    const std::vector<role::RoleRules> roles = session::roleRulesInForce(*m_session, ids);
+    for (std::size_t i = 0; i < roles.size(); ++i) {
+        m_students[i].rules.roles = roles[i];
+    }
     m_told.start();
     m_work.start();
 }
@@ -129,7 +132,7 @@ void StaffDesk::fold(Student& student)
     student.record = m_session->recordOf(student.person.id);
     student.names = record::shortNames(student.record);
     student.notTheirs = session::repudiatedIn(*m_session, student.person.id);
-    student.rules = session::sheetRules(*m_session, student.person.id);
+    student.rules = session::sheetRules(*m_session, student.person.id, student.rules.roles);
     student.folded = true;
     student.stamp = m_stamp = ++m_stamps;
 }

@@ -31,7 +31,6 @@ struct SheetKey {
 /// One student as the pages see them.
 struct Student {
     session::Person person;
-    std::size_t place = 0; ///< among the students
     record::StudentRecord record;
     record::ShortNames names;
     std::set<base::EntryHash> notTheirs; ///< signatures that a preceptor says are not theirs

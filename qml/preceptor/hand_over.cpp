@@ -5,8 +5,8 @@
 #include "platform/session/sheet_rules.h"
 #include "qml/parts/after_frame.h"
 #include "qml/preceptor/code_words.h"
+#include "qml/preceptor/signer_words.h"
 #include "qml/words/bridge.h"
-#include "qml/words/rules.h"
 #include "qml/words/words.h"
 #include "sync/keys/code.h"
 #include "sync/keys/password.h"
@@ -28,33 +28,6 @@ constexpr qsizetype mostCredential = 40;
 session::SignerName signerFrom(const QString& name, const QString& credential)
 {
     return {words::line(name, mostName), words::line(credential, mostCredential)};
-}
-
-/// What the program says about somebody who is about to sign; empty: nothing.
-QString inWords(const session::MaySignHere& may, const QString& credential)
-{
-    QStringList sentences;
-    if (!may.anybody && !credential.isEmpty()) {
-        const auto bit = [](bool on, std::uint8_t role) { return on ? role : std::uint8_t{0}; };
-        const auto roles = static_cast<std::uint8_t>(bit(may.first, journal::signsFirstScrub) |
-                                                     bit(may.second, journal::signsSecondScrub) |
-                                                     bit(may.observation, journal::signsObservation));
-        sentences.append(
-            roles == journal::signsEveryRole
-                ? HandOver::tr("By the program's list, %1 may sign every role.").arg(credential)
-            : roles == 0 ? HandOver::tr("%1 is not on the program's list of who may sign: nothing is refused, and "
-                                        "instructors see a question.")
-                               .arg(credential)
-                         : HandOver::tr("By the program's list, %1 may sign: %2. For another role nothing is refused, "
-                                        "and instructors see a question.")
-                               .arg(credential, words::roles(roles)));
-    }
-    if (may.standing && !may.standing->active) {
-        sentences.append(HandOver::tr("The program lists you as not active."));
-    } else if (may.standing && !may.standing->oriented) {
-        sentences.append(HandOver::tr("The program has not oriented you yet."));
-    }
-    return sentences.join(QLatin1Char(' '));
 }
 
 } // namespace
@@ -111,42 +84,7 @@ std::optional<HandOver::Begun> HandOver::begun(const student::Desk& desk)
 
 QString HandOver::beforehand() const
 {
-    const std::optional<journal::Policy> policy = session::policyInForce(m_desk.session());
-    QStringList counted;
-    QStringList confirmed;
-    QStringList never;
-    for (const sheet::Strength strength : {sheet::Strength::OwnPhone, sheet::Strength::Card, sheet::Strength::CardNew,
-                                           sheet::Strength::Drawn, sheet::Strength::Paper}) {
-        switch (session::acceptance(policy, strength)) {
-        case session::Acceptance::AsItIs:
-            counted.append(words::of(strength));
-            break;
-        case session::Acceptance::OnceConfirmed:
-            confirmed.append(words::of(strength));
-            break;
-        case session::Acceptance::Never:
-            never.append(words::of(strength));
-            break;
-        }
-    }
-    QStringList sentences;
-    if (!counted.isEmpty()) {
-        sentences.append(tr("What counts here: %1.").arg(words::listed(counted)));
-    }
-    if (!confirmed.isEmpty()) {
-        sentences.append(tr("Only once an instructor has confirmed it with you: %1.").arg(words::listed(confirmed)));
-    }
-    if (!never.isEmpty()) {
-        sentences.append(tr("Does not count here: %1.").arg(words::listed(never)));
-    }
-    QStringList expected;
-    for (const journal::MaySign& signer : session::whoMaySign(m_desk.session())) {
-        expected.append(tr("%1 (%2)").arg(words::fromUtf8(signer.credential), words::roles(signer.roles)));
-    }
-    if (!expected.isEmpty()) {
-        sentences.append(tr("Who may sign which role, by the program's list: %1.").arg(words::listed(expected)));
-    }
-    return sentences.join(QLatin1Char(' '));
+    return rulesInWords(m_desk.session());
 }
 
 QString HandOver::listed() const

@@ -96,7 +96,7 @@ PageFrame {
                 required property setRow row
                 objectName: "changeTo-" + row.id
                 text: row.title
-                detail: row.asks
+                detail: row.asks.join("\n")
                 chosen: row.chosen
                 onClicked: page.changes.choose(row.id)
             }

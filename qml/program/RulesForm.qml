@@ -42,7 +42,7 @@ Pile {
             required property setRow row
             objectName: "set-" + row.id
             text: row.title
-            detail: row.asks
+            detail: row.asks.join("\n")
             chosen: row.chosen
             onClicked: form.draft.choose(row.id)
         }

@@ -1,7 +1,6 @@
 #include "qml/program/requirement_changes.h"
 
-#include "platform/files/requirement_json.h"
-#include "qml/instructor/rules_in_force.h"
+#include "platform/session/program_rules.h"
 #include "qml/words/bridge.h"
 #include "qml/words/rules.h"
 
@@ -38,7 +37,7 @@ void RequirementChanges::read()
             m_soFar.prepend(words::of(change, today));
         }
     }
-    m_sets.put(shippedSets(m_set));
+    m_sets.read(m_set);
     Q_EMIT changed();
 }
 
@@ -53,16 +52,18 @@ void RequirementChanges::beginDraft()
     m_ofClass = -1;
     m_from.clear();
     m_reason.clear();
-    m_readingBack = false;
+    m_told.reset();
     m_error.clear();
     m_done.clear();
-    choose({});
+    m_set.clear();
+    m_sets.read(m_set);
+    Q_EMIT changed();
 }
 
 void RequirementChanges::choose(const QString& set)
 {
     m_set = set;
-    m_sets.put(shippedSets(set));
+    m_sets.choose(set);
     Q_EMIT changed();
 }
 
@@ -117,53 +118,47 @@ base::Result<session::ToldChange> RequirementChanges::told() const
                                rules.value().setDigest, reason};
 }
 
-QString RequirementChanges::line()
+QString RequirementChanges::line() const
 {
-    const base::Result<session::ToldChange> change = told();
-    return change ? words::of(journal::RequirementsChange{{},
-                                                          change.value().className,
-                                                          change.value().from,
-                                                          change.value().requirementSet,
-                                                          {},
-                                                          change.value().reason},
+    return m_told ? words::of(journal::RequirementsChange{{},
+                                                          m_told->className,
+                                                          m_told->from,
+                                                          m_told->requirementSet,
+                                                          m_told->setDigest,
+                                                          m_told->reason},
                               m_desk.today())
                   : QString();
 }
 
 QStringList RequirementChanges::targets() const
 {
-    if (m_set.isEmpty()) {
-        return {};
-    }
-    const base::Result<requirement::RequirementSet> set = files::requirementSet(m_set.toStdString());
-    return set ? instructor::targetLines(set.value()) : QStringList();
+    const SetRow* set = m_sets.chosen();
+    return set == nullptr ? QStringList() : set->asks;
 }
 
 void RequirementChanges::readBack()
 {
     const base::Result<session::ToldChange> change = told();
     m_error = words::problem(change);
-    m_readingBack = change.ok();
+    m_told = change ? std::optional(change.value()) : std::nullopt;
     Q_EMIT changed();
 }
 
 void RequirementChanges::backToDraft()
 {
-    m_readingBack = false;
+    m_told.reset();
     m_error.clear();
     Q_EMIT changed();
 }
 
 bool RequirementChanges::sign()
 {
-    const base::Result<session::ToldChange> change = told();
-    if (!m_readingBack || !change) {
+    if (!m_told) {
         return false;
     }
-    m_error =
-        m_desk.write([&] { return words::problem(session::changeRequirements(m_desk.session(), change.value())); });
+    m_error = m_desk.write([&] { return words::problem(session::changeRequirements(m_desk.session(), *m_told)); });
     if (m_error.isEmpty()) {
-        m_readingBack = false;
+        m_told.reset();
         m_done = tr("Signed. It reaches the others with your next parcels.");
     }
     Q_EMIT changed();

@@ -2,7 +2,7 @@
 
 #include "platform/session/rule_writing.h"
 #include "qml/program/program_desk.h"
-#include "qml/program/rules_draft.h"
+#include "qml/program/set_rows.h"
 
 namespace peelpack::program {
 
@@ -45,8 +45,8 @@ public:
     [[nodiscard]] SetRows* sets() { return &m_sets; }
     /// The draft is complete, and is read back before it is signed: the line that it will be, and what the set
     /// requires.
-    [[nodiscard]] bool readingBack() const { return m_readingBack; }
-    [[nodiscard]] QString line();
+    [[nodiscard]] bool readingBack() const { return m_told.has_value(); }
+    [[nodiscard]] QString line() const;
     [[nodiscard]] QStringList targets() const;
     [[nodiscard]] const QString& error() const { return m_error; }
     [[nodiscard]] const QString& done() const { return m_done; }
@@ -77,7 +77,7 @@ private:
     QString m_reason;
     QString m_set;
     SetRows m_sets;
-    bool m_readingBack = false;
+    std::optional<session::ToldChange> m_told; ///< what is read back
     QString m_error;
     QString m_done;
 };

@@ -1,7 +1,5 @@
 #include "qml/program/rules_draft.h"
 
-#include "platform/files/requirement_json.h"
-#include "platform/files/resources.h"
 #include "qml/instructor/rules_in_force.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
@@ -18,19 +16,6 @@ std::optional<base::Date> dayFrom(const QString& text)
 }
 
 } // namespace
-
-std::vector<SetRow> shippedSets(const QString& chosen)
-{
-    std::vector<SetRow> sets;
-    for (const std::string& id : files::shippedSetIds()) {
-        if (const base::Result<requirement::RequirementSet> set = files::requirementSet(id)) {
-            const QString name = words::fromUtf8(id);
-            sets.push_back({name, words::fromUtf8(set.value().title),
-                            instructor::targetLines(set.value()).join(QStringLiteral("\n")), name == chosen});
-        }
-    }
-    return sets;
-}
 
 RulesDraft::RulesDraft(Today today, QObject* parent) : QObject(parent), m_today(std::move(today)) {}
 
@@ -67,7 +52,7 @@ void RulesDraft::begin()
     m_term.clear();
     m_firstDay.clear();
     m_lastDay.clear();
-    show();
+    begun();
 }
 
 void RulesDraft::begin(const journal::Policy& policy)
@@ -77,13 +62,14 @@ void RulesDraft::begin(const journal::Policy& policy)
     m_term = words::fromUtf8(policy.term);
     m_firstDay = words::fromUtf8(policy.firstDay.iso());
     m_lastDay = words::fromUtf8(policy.lastDay.iso());
-    show();
+    begun();
 }
 
 void RulesDraft::choose(const QString& set)
 {
     m_set = set;
-    show();
+    m_sets.choose(set);
+    Q_EMIT changed();
 }
 
 void RulesDraft::turn(const QString& strength, bool on)
@@ -91,13 +77,20 @@ void RulesDraft::turn(const QString& strength, bool on)
     if (const auto found = sheet::strengthFromId(strength.toStdString())) {
         const std::uint8_t bit = session::countedBit(*found);
         m_counted = static_cast<std::uint8_t>(on ? m_counted | bit : m_counted & ~bit);
-        show();
+        showStrengths();
+        Q_EMIT changed();
     }
 }
 
-void RulesDraft::show()
+void RulesDraft::begun()
 {
-    m_sets.put(shippedSets(m_set));
+    m_sets.read(m_set);
+    showStrengths();
+    Q_EMIT changed();
+}
+
+void RulesDraft::showStrengths()
+{
     std::vector<StrengthRow> strengths;
     for (const sheet::Strength strength : session::strengths) {
         const bool weak = strength == sheet::Strength::Drawn || strength == sheet::Strength::Paper;
@@ -106,22 +99,17 @@ void RulesDraft::show()
                              (m_counted & session::countedBit(strength)) != 0});
     }
     m_strengths.put(std::move(strengths));
-    Q_EMIT changed();
 }
 
 void RulesDraft::speakAnew()
 {
-    show();
+    begun();
 }
 
 QString RulesDraft::setTitle() const
 {
-    for (const SetRow& row : m_sets.rows()) {
-        if (row.chosen) {
-            return row.title;
-        }
-    }
-    return {};
+    const SetRow* set = m_sets.chosen();
+    return set == nullptr ? QString() : set->title;
 }
 
 QString RulesDraft::termLine() const
@@ -138,11 +126,8 @@ QString RulesDraft::termLine() const
 
 QStringList RulesDraft::targets() const
 {
-    if (setTitle().isEmpty()) {
-        return {};
-    }
-    const base::Result<requirement::RequirementSet> set = files::requirementSet(m_set.toStdString());
-    return set ? instructor::targetLines(set.value()) : QStringList();
+    const SetRow* set = m_sets.chosen();
+    return set == nullptr ? QStringList() : set->asks;
 }
 
 QStringList RulesDraft::signatures() const

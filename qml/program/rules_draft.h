@@ -1,32 +1,12 @@
 #pragma once
 
 #include "platform/session/program_rules.h"
-#include "qml/parts/row_list.h"
-
-#include <QObject>
-#include <QQmlEngine>
-#include <QStringList>
+#include "qml/program/set_rows.h"
 
 #include <functional>
 
 namespace peelpack::program {
 
-/// A shipped requirement set, to be chosen.
-struct SetRow {
-    Q_GADGET
-    QML_VALUE_TYPE(setRow)
-    Q_PROPERTY(QString id MEMBER id)
-    Q_PROPERTY(QString title MEMBER title)
-    Q_PROPERTY(QString asks MEMBER asks)
-    Q_PROPERTY(bool chosen MEMBER chosen)
-
-public:
-    QString id;
-    QString title;
-    QString asks; ///< its targets and limits
-    bool chosen = false;
-    bool operator==(const SetRow&) const = default;
-};
 /// A strength of signature that counts or does not.
 struct StrengthRow {
     Q_GADGET
@@ -44,21 +24,12 @@ public:
     bool operator==(const StrengthRow&) const = default;
 };
 
-class SetRows : public parts::RowList<SetRow> {
-    Q_OBJECT
-    QML_ANONYMOUS
-public:
-    using RowList::RowList;
-};
 class StrengthRows : public parts::RowList<StrengthRow> {
     Q_OBJECT
     QML_ANONYMOUS
 public:
     using RowList::RowList;
 };
-
-/// The shipped sets, one of them chosen; empty: none is.
-std::vector<SetRow> shippedSets(const QString& chosen);
 
 /// Rules of a program while they are put together, and how they are read back. The set is one of the shipped ones and
 /// never chosen beforehand.
@@ -113,7 +84,8 @@ Q_SIGNALS:
 
 private:
     void put(QString& member, const QString& value);
-    void show();
+    void begun();
+    void showStrengths();
 
     Today m_today;
     QString m_set;

@@ -152,6 +152,13 @@ class Rules(unittest.TestCase):
         self.assertEqual(self.days(program, "cora", "--class", "Fall class", "--in", out, *reach), entered)
         self.assertEqual(self.days(program, "cora", *spring), entered)
 
+        # A class without students is remarked upon, by a vault that holds students.
+        program.take("anna", program.send("cora", "anna"))
+        remarks = {(who, name): program.run("program", "days", "--class", name, "--in", file, vault=who).complaint
+                   for who in ("anna", "cora") for name in ("Spring class", "Sprung class")}
+        self.assertIn("is in the class \"Sprung class\"", remarks.pop(("anna", "Sprung class")))
+        self.assertEqual(set(remarks.values()), {""})
+
         # RFC 5545: three Mondays without the second, at a place that the calendar does not name.
         weekly = "BEGIN:VCALENDAR\r\nVERSION:2.0\r\nPRODID:-//Invented//EN\r\nBEGIN:VEVENT\r\nUID:one\r\nDTSTART:20260302T070000\r\n" \
                  "DTEND:20260302T150000\r\nRRULE:FREQ=WEEKLY;COUNT=3\r\nEXDATE:20260309T070000\r\nEND:VEVENT\r\nEND:VCALENDAR\r\n"
