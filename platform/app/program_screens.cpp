@@ -115,6 +115,8 @@ void walkRules(ScreenWalk& walk, program::ProgramPages& program, const instructo
     walk.shoot("87-no-change");
     openPage(walk, "signers");
     walk.shoot("87-anybody-signs");
+    openPage(walk, "procedures");
+    walk.shoot("87-no-own-procedures");
     openPage(walk, "sites");
     walk.shoot("88-no-sites");
     program.sites()->begin();
@@ -141,6 +143,22 @@ void walkRules(ScreenWalk& walk, program::ProgramPages& program, const instructo
     walk.put("clinicalDaysPage", "showPast", true);
     walk.put("clinicalDaysPage", "emptying", true);
     walk.shoot("89-days-taken-away");
+}
+
+void walkOwnProcedures(ScreenWalk& walk, program::OwnProcedures& procedures)
+{
+    openPage(walk, "procedures");
+    const QByteArray header = program::OwnProcedures::emptyTable();
+    procedures.open(QStringLiteral("own.tsv"), header + "own-washing\tJoint washing\t\t\tfoot\t\t\n");
+    walk.shoot("95-bad-table");
+    procedures.open(QStringLiteral("own.tsv"),
+                    header + "own-washing\tJoint washing through a small cut\tjoint wash\t\torthopedics|general\t\t\n" +
+                        "carpal-tunnel-release\tOpen carpal tunnel release\t\t\tplastic-reconstructive\t\t\n");
+    walk.shoot("95-table-read");
+    procedures.takeIn();
+    walk.shoot("95-own-procedures");
+    walk.put("ownProceduresPage", "emptying", true);
+    walk.shoot("95-table-taken-away");
 }
 
 /// The same as only the director changes them.
@@ -176,6 +194,7 @@ void walkDirectorsRules(ScreenWalk& walk, program::ProgramPages& program)
     walk.shoot("95-who-may-sign");
     program.signers()->change(0);
     walk.shoot("95-change-credential");
+    walkOwnProcedures(walk, *program.procedures());
 }
 
 } // namespace

@@ -372,6 +372,27 @@ Journey {
         await("anybodySigns")
         compare(world.rolesOf("RN"), -1)
         tapWords("Back")
+
+        // Own procedures from a table, read back first; a bad one leaves everything as it is.
+        tap("proceduresRow")
+        awaitWords("The catalogue is in force as it is shipped.")
+        tap("saveProcedures")
+        const header = world.lastSavedText()
+        compare(header.split("\t").length, 7)
+        world.readyText("own.tsv", header + "own-washing\tHarbor valley joint washing\t\t\tfoot\t\t\n")
+        tap("openProcedures")
+        awaitWords("Line 2, column categories")
+        verify(find("signProcedures") === null)
+        world.readyText("own.tsv", header + "own-washing\tHarbor valley joint washing\t\t\torthopedics\t\t\n")
+        tap("openProcedures")
+        awaitWords("In the file: 1 procedure(s)")
+        compare(world.ownProcedures(), "")
+        tryVerify(() => find("openProcedures").y > find("signProcedures").y) // laid out
+        tap("signProcedures")
+        awaitWords("Signed. The procedures reach the students with your next parcels.")
+        awaitWords("Orthopedics · added")
+        compare(world.ownProcedures(), header + "own-washing\tHarbor valley joint washing\t\t\torthopedics\t\t\n")
+        tapWords("Back")
         tapWords("Back")
 
         // The student has the days with the next parcel; then they are taken away.
@@ -379,6 +400,7 @@ Journey {
         tap("sendTo-Ines Duarte")
         verify(world.studentTakesIn())
         compare(world.daysOfStudent(), [listed])
+        compare(world.foundByStudent("harbor washing"), "Harbor valley joint washing")
         tap("tab-3")
         tap("rulesRow")
         tap("daysRow")
