@@ -93,16 +93,6 @@ base::Result<Answer> complete(const Arguments& arguments)
     return answer;
 }
 
-/// The program key that the program code re-creates, when it is this program's.
-base::Result<keys::SigningKey> askProgramKey(Secrets& secrets, const keys::VerifyKey& program)
-{
-    const base::Result<keys::Secret> typedCode = secrets.ask("Program code");
-    if (!typedCode) {
-        return typedCode.error();
-    }
-    return session::programKeyFromCode(program, textOf(typedCode.value()));
-}
-
 /// The earlier record of --supersedes, verified; empty without that option.
 base::Result<std::optional<evidence::Superseded>>
 supersededFrom(const Arguments& arguments, const keys::VerifyKey& program, const keys::Id& student)

@@ -97,6 +97,7 @@ FocusScope {
             share: place.share
             onBack: place.goBack()
             onAnswered: place.page = "grant"
+            onWithdrawn: place.page = "people"
         }
     }
     Component {
