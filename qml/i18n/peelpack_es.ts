@@ -4121,6 +4121,30 @@
         <source>%1, event &quot;%2&quot;: %3</source>
         <translation>%1, evento «%2»: %3</translation>
     </message>
+    <message>
+        <source>Only the program code ends a director&apos;s device.</source>
+        <translation>Solo el código del programa da de baja el dispositivo de una dirección.</translation>
+    </message>
+    <message>
+        <source>Only a director ends another director&apos;s device.</source>
+        <translation>Solo una dirección da de baja el dispositivo de otra.</translation>
+    </message>
+    <message>
+        <source>The table has more than 48 KiB; leave out what the shipped catalogue says already.</source>
+        <translation>La tabla tiene más de 48 KiB; omita lo que el catálogo de serie ya dice.</translation>
+    </message>
+    <message>
+        <source>No table of procedures is in force: there is nothing to take away.</source>
+        <translation>No hay tabla de procedimientos vigente: no hay nada que quitar.</translation>
+    </message>
+    <message>
+        <source>This table is in force already.</source>
+        <translation>Esta tabla ya está vigente.</translation>
+    </message>
+    <message>
+        <source>This invitation is not open any more.</source>
+        <translation>Esta invitación ya no está abierta.</translation>
+    </message>
 </context>
 <context>
     <name>SetUpDirectorPage</name>
