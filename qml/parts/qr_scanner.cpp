@@ -55,6 +55,14 @@ void QrScanner::setScanning(bool scanning)
     update();
 }
 
+void QrScanner::setGoesOn(bool goesOn)
+{
+    if (goesOn != m_goesOn) {
+        m_goesOn = goesOn;
+        Q_EMIT changed();
+    }
+}
+
 void QrScanner::take(const QImage& image)
 {
     if (!m_scanning) {
@@ -63,7 +71,9 @@ void QrScanner::take(const QImage& image)
     m_latest = image;
     update();
     if (const auto bytes = camera::readQr(image)) {
-        setScanning(false);
+        if (!m_goesOn) {
+            setScanning(false);
+        }
         Q_EMIT found(*bytes);
     }
 }
