@@ -4,7 +4,9 @@
 #include "platform/app/screen_walk.h"
 #include "platform/app/staff_screens.h"
 #include "platform/app/window.h"
+#include "platform/camera/qr_picture.h"
 #include "qml/parts/pack_seal.h"
+#include "qml/words/bridge.h"
 
 #include <QDateTime>
 #include <QDir>
@@ -27,6 +29,17 @@ class NoShare final : public share::Share {
 public:
     void save(const QString&, const QByteArray&) override {}
     void open(const QString&) override {}
+};
+
+/// There while it is present, and sees one picture for ever.
+class StillCamera final : public camera::Camera {
+public:
+    [[nodiscard]] bool available() const override { return present; }
+    void start() override { Q_EMIT frame(seen); }
+    void stop() override {}
+
+    bool present = false;
+    QImage seen;
 };
 
 /// A fixed afternoon, so that the pictures are the same on every day.
@@ -150,12 +163,44 @@ private:
         student->newSheet()->discard();
         put("home", "over", QStringLiteral("parcels"));
         shoot("16-parcels");
+        drawCodes();
         put("home", "over", QStringLiteral("phone"));
         shoot("17-my-phone");
         put("myPhonePage", "doing", QStringLiteral("secret"));
         shoot("17-new-secret");
         drawSheets();
         put("home", "over", QString());
+    }
+
+    /// A parcel by light: shown, half read, and where there is no camera.
+    void drawCodes()
+    {
+        student::Parcels* parcels = m_phone.student()->parcels();
+        if (!parcels->packAsCodes()) {
+            fail(parcels->error());
+            return;
+        }
+        put("home", "over", QStringLiteral("showCodes"));
+        shoot("16-codes");
+        parcels->codes()->run();
+        shoot("16-codes-run");
+        parcels->codes()->pause();
+        put("home", "over", QStringLiteral("readCodes"));
+        shoot("16-no-camera");
+        put("home", "over", QString());
+        constexpr int read = 12;
+        for (int i = 0; i < read; ++i) {
+            parcels->reading()->read(parcels->codes()->code());
+            parcels->codes()->step();
+        }
+        constexpr int module = 6;
+        m_camera.seen = camera::qrPicture(words::toBytes(parcels->codes()->code()), module);
+        m_camera.present = true;
+        put("home", "over", QStringLiteral("readCodes"));
+        shoot("16-reading-codes");
+        put("home", "over", QString());
+        m_camera.present = false;
+        parcels->codes()->end();
     }
 
     void drawSheets()
@@ -303,7 +348,7 @@ private:
     QTemporaryDir m_place;
     vault::FolderMarkStore m_marks;
     keys::SystemRandom m_random;
-    camera::NoCamera m_camera;
+    StillCamera m_camera;
     NoShare m_share;
     Phone m_phone;
     Window m_window;

@@ -19,13 +19,21 @@ PageFrame {
     Component.onCompleted: codes.begin(Look.calm)
     Component.onDestruction: codes.pause()
 
-    QrCode {
-        objectName: "runningCode"
+    // As large as the screen allows, its white edge over the page's margins.
+    Item {
+        id: place
+        readonly property real side: Math.min(page.width, width + 2 * Look.margin, Math.max(240, page.height - Look.margin))
         Layout.fillWidth: true
-        implicitHeight: Math.min(width, Math.max(240, page.height - 2 * Look.margin))
-        bytes: page.codes.code
-        Accessible.role: Accessible.Graphic
-        Accessible.name: qsTr("A code of the parcel, for the other device's camera")
+        implicitHeight: side
+        QrCode {
+            objectName: "runningCode"
+            x: (place.width - width) / 2
+            width: place.side
+            height: place.side
+            bytes: page.codes.code
+            Accessible.role: Accessible.Graphic
+            Accessible.name: qsTr("A code of the parcel, for the other device's camera")
+        }
     }
     Words {
         objectName: "codePlace"
@@ -63,7 +71,7 @@ PageFrame {
             objectName: "nextCode"
             width: Math.min(implicitWidth, buttons.width)
             visible: !page.codes.running
-            text: qsTr("Next code")
+            text: qsTr("Next")
             onClicked: page.codes.step()
         }
     }

@@ -68,7 +68,7 @@ QString RunningCodes::enough() const
 
 QString RunningCodes::pace() const
 {
-    return tr("%n code(s) a second", nullptr, paces[m_pace]);
+    return tr("%1 codes a second").arg(paces[m_pace]);
 }
 
 bool RunningCodes::canBeSlower() const
