@@ -33,18 +33,6 @@ PageFrame {
         text: page.camera.available ? page.reading.remark : ""
         grave: true
     }
-    QrScanner {
-        id: scanner
-        Layout.fillWidth: true
-        implicitHeight: Math.min(width, Math.max(220, page.height * 0.5))
-        visible: page.camera.available
-        camera: page.camera
-        goesOn: true
-        scanning: page.looking
-        onFound: bytes => page.reading.read(bytes)
-        Accessible.role: Accessible.Graphic
-        Accessible.name: qsTr("What the camera sees")
-    }
     Words {
         objectName: "readingProgress"
         Layout.fillWidth: true
@@ -68,6 +56,18 @@ PageFrame {
             radius: parent.radius
             color: Look.colors.drape
         }
+    }
+    QrScanner {
+        id: scanner
+        Layout.fillWidth: true
+        implicitHeight: Math.min(width, Math.max(150, page.height * 0.45))
+        visible: page.camera.available
+        camera: page.camera
+        goesOn: true
+        scanning: page.looking
+        onFound: bytes => page.reading.read(bytes)
+        Accessible.role: Accessible.Graphic
+        Accessible.name: qsTr("What the camera sees")
     }
     Words {
         Layout.fillWidth: true

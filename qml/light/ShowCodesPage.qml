@@ -19,6 +19,20 @@ PageFrame {
     Component.onCompleted: codes.begin(Look.calm)
     Component.onDestruction: codes.pause()
 
+    // On a low screen or with large text: the whole code in sight until somebody scrolls.
+    property bool scrolled: false
+    function bringIntoSight() {
+        const top = place.mapToItem(flickable.contentItem, 0, 0).y
+        if (!scrolled && top + place.side > flickable.height)
+            flickable.contentY = Math.min(top, flickable.contentHeight - flickable.height)
+    }
+    Connections {
+        target: page.flickable
+        function onContentHeightChanged() { Qt.callLater(page.bringIntoSight) }
+        function onHeightChanged() { Qt.callLater(page.bringIntoSight) }
+        function onMovementStarted() { page.scrolled = true }
+    }
+
     // As large as the screen allows, its white edge over the page's margins.
     Item {
         id: place

@@ -1,6 +1,6 @@
 import QtQuick
 import QtTest
-import Peelpack.Shell
+import Peelpack.Parts
 
 // Parcels from screen to camera: a student's device shows codes, the instructor's camera sees pictures of that very
 // window, and the receipts go back the same way.
@@ -13,6 +13,7 @@ ClassJourney {
         begin()
     }
     function cleanup() {
+        Look.calm = false
         end()
     }
     function openCarrying() {
@@ -176,7 +177,7 @@ ClassJourney {
         compare(codes.number, stood)
         // With reduced motion nothing runs by itself.
         tapWords("Back")
-        world.phone.settings.calm = true
+        Look.calm = true
         tap("showCodesRow")
         awaitWords("paused")
         wait(1200)
