@@ -1,12 +1,11 @@
 #include "platform/app/screens.h"
 
+#include "platform/app/code_screens.h"
 #include "platform/app/program_screens.h"
 #include "platform/app/screen_walk.h"
 #include "platform/app/staff_screens.h"
 #include "platform/app/window.h"
-#include "platform/camera/qr_picture.h"
 #include "qml/parts/pack_seal.h"
-#include "qml/words/bridge.h"
 
 #include <QDateTime>
 #include <QDir>
@@ -29,17 +28,6 @@ class NoShare final : public share::Share {
 public:
     void save(const QString&, const QByteArray&) override {}
     void open(const QString&) override {}
-};
-
-/// There while it is present, and sees one picture for ever.
-class StillCamera final : public camera::Camera {
-public:
-    [[nodiscard]] bool available() const override { return present; }
-    void start() override { Q_EMIT frame(seen); }
-    void stop() override {}
-
-    bool present = false;
-    QImage seen;
 };
 
 /// A fixed afternoon, so that the pictures are the same on every day.
@@ -163,44 +151,13 @@ private:
         student->newSheet()->discard();
         put("home", "over", QStringLiteral("parcels"));
         shoot("16-parcels");
-        drawCodes();
+        drawCodes(m_walk, m_phone, m_camera);
         put("home", "over", QStringLiteral("phone"));
         shoot("17-my-phone");
         put("myPhonePage", "doing", QStringLiteral("secret"));
         shoot("17-new-secret");
         drawSheets();
         put("home", "over", QString());
-    }
-
-    /// A parcel by light: shown, half read, and where there is no camera.
-    void drawCodes()
-    {
-        student::Parcels* parcels = m_phone.student()->parcels();
-        if (!parcels->packAsCodes()) {
-            fail(parcels->error());
-            return;
-        }
-        put("home", "over", QStringLiteral("showCodes"));
-        shoot("16-codes");
-        parcels->codes()->run();
-        shoot("16-codes-run");
-        parcels->codes()->pause();
-        put("home", "over", QStringLiteral("readCodes"));
-        shoot("16-no-camera");
-        put("home", "over", QString());
-        constexpr int read = 12;
-        for (int i = 0; i < read; ++i) {
-            parcels->reading()->read(parcels->codes()->code());
-            parcels->codes()->step();
-        }
-        constexpr int module = 6;
-        m_camera.seen = camera::qrPicture(words::toBytes(parcels->codes()->code()), module);
-        m_camera.present = true;
-        put("home", "over", QStringLiteral("readCodes"));
-        shoot("16-reading-codes");
-        put("home", "over", QString());
-        m_camera.present = false;
-        parcels->codes()->end();
     }
 
     void drawSheets()

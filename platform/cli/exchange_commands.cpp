@@ -149,8 +149,8 @@ base::Result<Answer> take(const Arguments& arguments)
         return offers ? opened.error() : offers.error();
     }
     session::Session& session = *opened.value().session;
-    const ReadCodes& codes = offers.value().codes;
-    const base::Result<session::IntakeReport> report = session::takeIn(session, std::move(offers.value().files));
+    auto [files, codes] = std::move(offers).value();
+    const base::Result<session::IntakeReport> report = session::takeIn(session, std::move(files));
     if (!report) {
         return report.error();
     }

@@ -17,7 +17,7 @@ PageFrame {
     title: qsTr("Show the codes")
     backText: qsTr("Back")
     Component.onCompleted: codes.begin(Look.calm)
-    Component.onDestruction: codes.pause()
+    Component.onDestruction: codes.end()
 
     // On a low screen or with large text: the whole code in sight until somebody scrolls.
     property bool scrolled: false

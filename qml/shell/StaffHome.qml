@@ -170,14 +170,10 @@ FocusScope {
             codes: home.staff.parcels.codes
             whom: home.staff.parcels.whoIs(home.shownFor)
             doneText: qsTr("They have it")
-            onBack: {
-                home.goBack()
-                codes.end()
-            }
+            onBack: home.goBack()
             onDone: {
                 home.staff.parcels.given([home.shownFor])
                 home.goBack()
-                codes.end()
             }
         }
     }

@@ -154,11 +154,8 @@ FocusScope {
         ShowCodesPage {
             codes: home.student.parcels.codes
             whom: qsTr("For your instructor's camera")
-            onBack: done()
-            onDone: {
-                home.over = "parcels"
-                codes.end()
-            }
+            onBack: home.over = "parcels"
+            onDone: home.over = "parcels"
         }
     }
     Component {
