@@ -70,7 +70,20 @@ void QrScanner::take(const QImage& image)
     }
     m_latest = image;
     update();
-    if (const auto bytes = camera::readQr(image)) {
+    // Behind the pictures that wait already: where reading is slower than the camera, only the latest is read.
+    if (!m_willLook) {
+        m_willLook = true;
+        QMetaObject::invokeMethod(this, &QrScanner::look, Qt::QueuedConnection);
+    }
+}
+
+void QrScanner::look()
+{
+    m_willLook = false;
+    if (!m_scanning) {
+        return;
+    }
+    if (const auto bytes = camera::readQr(m_latest)) {
         if (!m_goesOn) {
             setScanning(false);
         }

@@ -56,11 +56,13 @@ Q_SIGNALS:
 
 private:
     void take(const QImage& image);
+    void look();
 
     QPointer<camera::Camera> m_camera;
     QImage m_latest;
     bool m_scanning = false;
     bool m_goesOn = false;
+    bool m_willLook = false;
     QString m_problem;
 };
 
