@@ -3,13 +3,14 @@ format, byte for byte; and pictures of codes are taken in as the file would be, 
 
 import os
 import random
+import re
 import shutil
 import struct
 import subprocess
 import unittest
 import zlib
 
-from light_frames import Frame, parcel_of
+from light_frames import Frame, digest, parcel_of
 from program import Program
 
 
@@ -63,6 +64,27 @@ class Light(unittest.TestCase):
             self.assertEqual(read, parcel)
             self.assertLess(needed, self.plain + 15)
         self.assertEqual(parcel_of(codes[:self.plain - 1])[0], None)
+
+    def test_the_frames_of_the_worked_example(self):
+        """The format's own example, without our program: a parcel that is a file, two of its frames, a spare's pieces."""
+        here = os.path.dirname(os.path.abspath(__file__))
+        with open(os.path.join(here, "../../sync/FORMAT.md"), encoding="utf-8") as file:
+            text = file.read()
+        parcel = self.program.read(os.path.join(here, "../../fixtures/journal/example-v1.parcel"))
+        shown = re.findall(r"^frame (\d+) of that parcel by light, in (\d+) pieces.*\n((?:    [0-9a-f]+\n)+)", text, re.MULTILINE)
+        self.assertEqual(len(shown), 2)
+        frames = [Frame(bytes.fromhex("".join(digits.split()))) for _, _, digits in shown]
+        size = -(-len(parcel) // int(shown[0][1]))
+        pieces = [parcel[at:at + size].ljust(size, b"\0") for at in range(0, len(parcel), size)]
+        for frame, (number, count, _) in zip(frames, shown):
+            self.assertEqual((frame.number, frame.count, frame.length), (int(number), int(count), len(parcel)))
+            self.assertEqual(frame.parcel, digest(16, b"peelpack.light.1", parcel))
+            chosen = [i for i in range(frame.count) if frame.pieces() >> i & 1]
+            whole = 0
+            for i in chosen:
+                whole ^= int.from_bytes(pieces[i], "big")
+            self.assertEqual(frame.piece, whole.to_bytes(size, "big"))
+        self.assertEqual(re.search(r"^pieces in it\n    ([\d ]+)$", text, re.MULTILINE).group(1).split(), [str(i) for i in chosen])
 
     def test_pictures_in_any_order_are_taken_in_as_the_file_is(self):
         pictures = self.pictures[3:]  # the first three were missed

@@ -167,6 +167,10 @@ ClassJourney {
         const begun = codes.number
         wait(1500)
         verify(codes.number - begun >= 6 && codes.number - begun <= 13, "about 8 a second: " + (codes.number - begun))
+        // Nobody can still be reading after three rounds and half a minute.
+        tryVerify(() => !codes.running, 60000)
+        verify(codes.number > 3 * codes.count + 100, "it paused at " + codes.number)
+        tap("runCodes")
         tap("slowerCodes")
         tap("slowerCodes")
         awaitWords("2 codes a second")
