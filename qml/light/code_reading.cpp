@@ -45,6 +45,7 @@ QString CodeReading::remark() const
 void CodeReading::begin()
 {
     m_remark = Remark::None;
+    m_collector.forgetComplete();
     Q_EMIT changed();
 }
 

@@ -32,7 +32,7 @@ public:
     /// What is wrong with the last code; empty: nothing.
     [[nodiscard]] QString remark() const;
 
-    /// The page opens: an old remark goes.
+    /// The page opens: an old remark goes, and a parcel that was whole before may come again.
     Q_INVOKABLE void begin();
     /// A code from the camera, or from a picture.
     Q_INVOKABLE void read(const QByteArray& code);

@@ -72,6 +72,14 @@ Offered Collector::offer(keys::ByteView code)
     return {sort, journal::Reason::None, std::move(parcel)};
 }
 
+void Collector::forgetComplete()
+{
+    m_done.clear();
+    if (m_progress && m_progress->have == m_progress->of) {
+        m_progress.reset();
+    }
+}
+
 std::vector<Progress> Collector::unfinished() const
 {
     std::vector<Progress> list;

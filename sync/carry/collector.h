@@ -39,6 +39,8 @@ public:
     /// Of the parcel to which the last usable frame belongs; none before the first, and after one that started anew.
     /// Of a complete one: all of all.
     [[nodiscard]] const std::optional<Progress>& progress() const { return m_progress; }
+    /// A parcel that was complete before is read again from its next frame on, as one that is new.
+    void forgetComplete();
     /// Parcels of which something is missing, in the order of their ids.
     [[nodiscard]] std::vector<Progress> unfinished() const;
 

@@ -205,6 +205,12 @@ TEST_CASE("Four parcels are read at once; a fifth takes the place of the one tha
     // A complete one is not read again.
     CHECK(collector.offer(sources[0].frame(3)).sort == Sort::Known);
     CHECK(collector.unfinished().empty());
+    // Unless somebody wants it again.
+    collector.forgetComplete();
+    CHECK_FALSE(collector.progress());
+    for (std::uint16_t number = 0; number < count; ++number) {
+        CHECK(collector.offer(sources[0].frame(number)).sort == (number + 1 == count ? Sort::Complete : Sort::Taken));
+    }
 
     Collector other;
     for (std::size_t i : {0U, 1U, 2U, 3U, 0U, 4U}) {
