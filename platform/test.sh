@@ -14,5 +14,5 @@ say "Running the tests"
 ctest --test-dir build --output-on-failure --no-tests=error -j "$(nproc)"
 if [ $full = yes ]; then
     install_missing "${peelpack_fuzz_packages[@]}"
-    bash tests/fuzz/run.sh 300 entry payload parcel statement certificate codes
+    bash tests/fuzz/run.sh 300 entry payload parcel statement certificate codes light
 fi

@@ -1,5 +1,6 @@
 #include "platform/app/screens.h"
 
+#include "platform/app/code_screens.h"
 #include "platform/app/program_screens.h"
 #include "platform/app/screen_walk.h"
 #include "platform/app/staff_screens.h"
@@ -150,6 +151,7 @@ private:
         student->newSheet()->discard();
         put("home", "over", QStringLiteral("parcels"));
         shoot("16-parcels");
+        drawCodes(m_walk, m_phone, m_camera);
         put("home", "over", QStringLiteral("phone"));
         shoot("17-my-phone");
         put("myPhonePage", "doing", QStringLiteral("secret"));
@@ -303,7 +305,7 @@ private:
     QTemporaryDir m_place;
     vault::FolderMarkStore m_marks;
     keys::SystemRandom m_random;
-    camera::NoCamera m_camera;
+    StillCamera m_camera;
     NoShare m_share;
     Phone m_phone;
     Window m_window;

@@ -38,6 +38,15 @@ public:
         m_phone.takeInDemoParcels();
         m_walk.waitUntil([&] { return !staff->parcels()->busy(); });
         m_walk.shoot("63-taken-in");
+        if (!staff->parcels()->packAsCodesFor(staff->parcels()->answers()->rows().front().id)) {
+            m_walk.fail(staff->parcels()->error());
+        }
+        m_walk.put("staffHome", "shownFor", staff->parcels()->answers()->rows().front().id);
+        m_walk.put("staffHome", "over", QStringLiteral("showCodes"));
+        m_walk.shoot("63-codes");
+        m_walk.put("staffHome", "over", QStringLiteral("readCodes"));
+        m_walk.shoot("63-no-camera");
+        m_walk.put("staffHome", "over", QString());
         drawEvidence();
         m_walk.put("staffHome", "place", 3);
         m_walk.shoot("64-me");

@@ -3,6 +3,7 @@
 #include "core/base/text.h"
 #include "platform/cli/answer.h"
 #include "platform/cli/bytes_file.h"
+#include "platform/cli/code_pictures.h"
 #include "platform/cli/vault_access.h"
 #include "platform/session/exchange.h"
 #include "platform/session/intake.h"
@@ -12,37 +13,87 @@
 #include <QDir>
 #include <QFileInfo>
 
+#include <iterator>
+
 namespace peelpack::cli {
 namespace {
 
-/// The files named, and those of the folders named, by name.
-base::Result<std::vector<session::OfferedFile>> readFiles(const std::vector<std::string>& operands)
-{
+constexpr std::uint64_t usualSpareCodes = 8;
+constexpr std::uint64_t mostSpareCodes = 10'000;
+
+/// What is offered, from files and from pictures of codes.
+struct Offers {
     std::vector<session::OfferedFile> files;
-    const auto add = [&](const std::string& path) -> base::Result<bool> {
+    ReadCodes codes;
+};
+
+/// The files named, and those of the folders named, by name.
+std::vector<std::string> filesOf(const std::vector<std::string>& operands)
+{
+    std::vector<std::string> paths;
+    for (const std::string& operand : operands) {
+        const QString name = QString::fromStdString(operand);
+        if (!QFileInfo(name).isDir()) {
+            paths.push_back(operand);
+            continue;
+        }
+        for (const QString& entry : QDir(name).entryList(QDir::Files, QDir::Name)) {
+            paths.push_back(operand + "/" + entry.toStdString());
+        }
+    }
+    return paths;
+}
+
+base::Result<Offers> readOffers(const std::vector<std::string>& operands)
+{
+    Offers offers;
+    std::vector<std::string> pictures;
+    for (const std::string& path : filesOf(operands)) {
+        if (isPicture(path)) {
+            pictures.push_back(path);
+            continue;
+        }
         base::Result<keys::Bytes> bytes = readBytes(path, parcel::mostParcelBytes);
         if (!bytes) {
             return bytes.error();
         }
-        files.push_back({path, std::move(bytes).value()});
-        return true;
-    };
-    for (const std::string& operand : operands) {
-        const QString name = QString::fromStdString(operand);
-        std::vector<std::string> paths{operand};
-        if (QFileInfo(name).isDir()) {
-            paths.clear();
-            for (const QString& entry : QDir(name).entryList(QDir::Files, QDir::Name)) {
-                paths.push_back(operand + "/" + entry.toStdString());
-            }
-        }
-        for (const std::string& path : paths) {
-            if (const base::Result<bool> added = add(path); !added) {
-                return added.error();
-            }
-        }
+        offers.files.push_back({path, std::move(bytes).value()});
     }
-    return files;
+    base::Result<ReadCodes> codes = readCodes(pictures);
+    if (!codes) {
+        return codes.error();
+    }
+    offers.codes = std::move(codes).value();
+    std::move(offers.codes.parcels.begin(), offers.codes.parcels.end(), std::back_inserter(offers.files));
+    offers.codes.parcels.clear();
+    return offers;
+}
+
+/// What the pictures of codes did not give; nothing: they gave everything.
+std::string missingLines(const ReadCodes& codes)
+{
+    std::string lines;
+    for (const std::string& picture : codes.without) {
+        lines += picture + ": there is no readable code of a parcel in it.\n";
+    }
+    if (codes.startedAnew > 0) {
+        lines += "A code did not go with those before it: the reading started anew.\n";
+    }
+    for (const carry::Progress& progress : codes.unfinished) {
+        const std::size_t missing = progress.of - progress.have;
+        lines += "Codes of one parcel: " + std::to_string(progress.have) + " of " + std::to_string(progress.of) + "; " +
+                 base::counted(missing, "more is", "more are") + " missing, whichever.\n";
+    }
+    return lines;
+}
+
+nlohmann::ordered_json missingJson(const ReadCodes& codes)
+{
+    nlohmann::ordered_json unfinished = nlohmann::ordered_json::array();
+    for (const carry::Progress& progress : codes.unfinished) {
+        unfinished.push_back({{"have", progress.have}, {"of", progress.of}});
+    }
+    return {{"unfinished", unfinished}, {"without", codes.without}, {"startedAnew", codes.startedAnew}};
 }
 
 std::string fileLine(const session::FileOutcome& file)
@@ -92,13 +143,14 @@ std::string whose(const session::Directory& directory, const journal::FeedId& fe
 
 base::Result<Answer> take(const Arguments& arguments)
 {
-    base::Result<std::vector<session::OfferedFile>> files = readFiles(arguments.operands);
+    base::Result<Offers> offers = readOffers(arguments.operands);
     base::Result<OpenedVault> opened = openVault(arguments);
-    if (!files || !opened) {
-        return files ? opened.error() : files.error();
+    if (!offers || !opened) {
+        return offers ? opened.error() : offers.error();
     }
     session::Session& session = *opened.value().session;
-    const base::Result<session::IntakeReport> report = session::takeIn(session, std::move(files).value());
+    auto [files, codes] = std::move(offers).value();
+    const base::Result<session::IntakeReport> report = session::takeIn(session, std::move(files));
     if (!report) {
         return report.error();
     }
@@ -107,7 +159,9 @@ base::Result<Answer> take(const Arguments& arguments)
     Answer answer;
     answer.json = {{"new", r.taken}, {"certificates", r.certificates}, {"receipts", r.receipts}, {"saved", r.saved}};
     answer.json["files"] = nlohmann::ordered_json::array();
-    bool refused = false;
+    answer.json["codes"] = missingJson(codes);
+    answer.text += missingLines(codes);
+    bool refused = !answer.text.empty();
     for (const session::FileOutcome& file : r.files) {
         answer.json["files"].push_back(fileJson(file));
         answer.text += fileLine(file);
@@ -170,8 +224,14 @@ base::Result<std::vector<std::string>> writeFiles(const std::string& out, const 
 base::Result<Answer> send(const Arguments& arguments)
 {
     const auto out = arguments.value("out");
-    if (!out) {
-        return base::Error{base::ErrorCode::BadUsage, "Where shall the parcel go? Give --out FILE."};
+    const auto folder = arguments.value("codes");
+    const base::Result<std::uint64_t> spare = wholeNumber(arguments, "spare", 0, mostSpareCodes, usualSpareCodes);
+    if (!spare) {
+        return spare.error();
+    }
+    if (!out && !folder) {
+        return base::Error{base::ErrorCode::BadUsage,
+                           "Where shall the parcel go? Give --out FILE, or --codes FOLDER for a camera."};
     }
     base::Result<OpenedVault> opened = openVault(arguments);
     if (!opened) {
@@ -202,14 +262,29 @@ base::Result<Answer> send(const Arguments& arguments)
     if (!parcels) {
         return parcels.error();
     }
-    const base::Result<std::vector<std::string>> names = writeFiles(*out, parcels.value());
-    if (!names) {
-        return names.error();
-    }
     Answer answer;
-    answer.json = {{"parcels", names.value()}, {"recipients", to.value().keys.size()}};
-    answer.text = "Sealed to " + base::counted(to.value().keys.size(), "device", "devices") + ": " +
-                  base::listed(names.value(), "and") + "\n";
+    answer.json = {{"parcels", nlohmann::ordered_json::array()}, {"recipients", to.value().keys.size()}};
+    answer.text = "Sealed to " + base::counted(to.value().keys.size(), "device", "devices") + ".\n";
+    if (out) {
+        const base::Result<std::vector<std::string>> names = writeFiles(*out, parcels.value());
+        if (!names) {
+            return names.error();
+        }
+        answer.json["parcels"] = names.value();
+        answer.text += "Written: " + base::listed(names.value(), "and") + "\n";
+    }
+    if (folder) {
+        const bool one = parcels.value().size() == 1; // several are each larger than goes by light
+        const base::Result<WrittenCodes> codes =
+            writeCodes(*folder, one ? parcels.value().front() : keys::Bytes{}, spare.value());
+        if (!codes) {
+            return codes.error();
+        }
+        const WrittenCodes& c = codes.value();
+        answer.json["codes"] = {{"folder", c.folder}, {"codes", c.codes}, {"plain", c.plain}};
+        answer.text += "Written: " + base::counted(c.codes, "picture", "pictures") + " of codes into " + c.folder +
+                       ". Any " + std::to_string(c.plain) + " of them, or few more, are enough to take it in.\n";
+    }
     return answer;
 }
 
@@ -255,9 +330,9 @@ std::vector<Command> exchangeCommands()
 {
     return {
         {{"take",
-          "Take in parcels or the volumes of an export: files, or folders of them. What is new is kept together with "
-          "the "
-          "receipts for it.",
+          "Take in parcels or the volumes of an export: files, pictures of a parcel's codes, or folders of them. What "
+          "is "
+          "new is kept together with the receipts for it.",
           {"FILE..."},
           withVaultOptions({}),
           "peelpack take parcels/ --vault instructor.peelvault\n  says what is new, what is known and what was "
@@ -267,7 +342,9 @@ std::vector<Command> exchangeCommands()
           "Make a parcel: a student's for the staff, staff's for one student, a colleague, or all colleagues.",
           {},
           withVaultOptions({{"to", "NAME|ID", "for staff: a student or a colleague; without it all colleagues"},
-                            {"out", "FILE", "where the parcel goes"}}),
+                            {"out", "FILE", "where the parcel goes"},
+                            {"codes", "FOLDER", "as pictures of codes that a camera reads one after another"},
+                            {"spare", "N", "codes besides those that are enough, for some that are missed; 8"}}),
           "peelpack send --vault ines.peelvault --out ines.peelparcel\n  sealed to the staff's devices; no one else "
           "can open "
           "it"},

@@ -438,6 +438,33 @@
     </message>
 </context>
 <context>
+    <name>peelpack::light::CodeReading</name>
+    <message numerus="yes">
+        <source>%1 of %n code(s)</source>
+        <translation>
+            <numerusform>%1 of %n code</numerusform>
+            <numerusform>%1 of %n codes</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n code(s) are missing, whichever: keep the camera on them.</source>
+        <translation>
+            <numerusform>%n code is missing, whichever: keep the camera on them.</numerusform>
+            <numerusform>%n codes are missing, whichever: keep the camera on them.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::light::RunningCodes</name>
+    <message numerus="yes">
+        <source>Any %n code(s) are enough: one that is missed does not matter.</source>
+        <translation>
+            <numerusform>%n code is enough.</numerusform>
+            <numerusform>Any %n codes are enough: one that is missed does not matter.</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>peelpack::preceptor::SigningPhone</name>
     <message numerus="yes">
         <source>%n skill(s) marked</source>

@@ -2368,6 +2368,30 @@
         <source>Saved as %1. Once your instructor has it, their answer comes back in a parcel.</source>
         <translation>Guardado como %1. Cuando tu docente lo tenga, su respuesta vuelve en un paquete.</translation>
     </message>
+    <message>
+        <source>From screen to camera</source>
+        <translation>De pantalla a cámara</translation>
+    </message>
+    <message>
+        <source>Without a file and without a network, when you stand beside each other: one screen shows the parcel as codes, the other device&apos;s camera reads them.</source>
+        <translation>Sin archivo y sin red, cuando están uno al lado del otro: una pantalla muestra el paquete como códigos y la cámara del otro dispositivo los lee.</translation>
+    </message>
+    <message>
+        <source>Show my parcel as codes</source>
+        <translation>Mostrar mi paquete como códigos</translation>
+    </message>
+    <message>
+        <source>for your instructor&apos;s camera</source>
+        <translation>para la cámara de tu docente</translation>
+    </message>
+    <message>
+        <source>Read codes with the camera</source>
+        <translation>Leer códigos con la cámara</translation>
+    </message>
+    <message>
+        <source>from your instructor&apos;s screen</source>
+        <translation>de la pantalla de tu docente</translation>
+    </message>
 </context>
 <context>
     <name>PeoplePage</name>
@@ -2760,6 +2784,29 @@
     <message>
         <source>That is right, sign</source>
         <translation>Es correcto, firmar</translation>
+    </message>
+</context>
+<context>
+    <name>ReadCodesPage</name>
+    <message>
+        <source>Read the codes</source>
+        <translation>Leer los códigos</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>This device has no camera that can be used. Have the parcel sent as a file, and take in the file.</source>
+        <translation>Este dispositivo no tiene una cámara que se pueda usar. El camino es un archivo: pedir el paquete como archivo y recibirlo.</translation>
+    </message>
+    <message>
+        <source>What the camera sees</source>
+        <translation>Lo que ve la cámara</translation>
+    </message>
+    <message>
+        <source>Take in a file instead</source>
+        <translation>Recibir un archivo</translation>
     </message>
 </context>
 <context>
@@ -4411,6 +4458,57 @@
     </message>
 </context>
 <context>
+    <name>ShowCodesPage</name>
+    <message>
+        <source>Done</source>
+        <translation>Listo</translation>
+    </message>
+    <message>
+        <source>Show the codes</source>
+        <translation>Mostrar los códigos</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>A code of the parcel, for the other device&apos;s camera</source>
+        <translation>Un código del paquete, para la cámara del otro dispositivo</translation>
+    </message>
+    <message>
+        <source>%1 · %2</source>
+        <translation>%1 · %2</translation>
+    </message>
+    <message>
+        <source>%1 · paused</source>
+        <translation>%1 · en pausa</translation>
+    </message>
+    <message>
+        <source>Pause</source>
+        <translation>Pausa</translation>
+    </message>
+    <message>
+        <source>Run</source>
+        <translation>Seguir</translation>
+    </message>
+    <message>
+        <source>Slower</source>
+        <translation>Más lento</translation>
+    </message>
+    <message>
+        <source>Faster</source>
+        <translation>Más rápido</translation>
+    </message>
+    <message>
+        <source>Next</source>
+        <translation>Siguiente</translation>
+    </message>
+    <message>
+        <source>The picture changes quickly. If that bothers you, choose slower, or pause and go on code by code. The codes are sealed like the file: who films them cannot open them.</source>
+        <translation>La imagen cambia rápido. Si molesta, se puede ir más lento, o hacer una pausa y pasar código por código. Los códigos van sellados como el archivo: quien los filme no puede abrirlos.</translation>
+    </message>
+</context>
+<context>
     <name>SignedListPage</name>
     <message>
         <source>Back</source>
@@ -4854,6 +4952,10 @@
         <source>Me</source>
         <translation>Yo</translation>
     </message>
+    <message>
+        <source>They have it</source>
+        <translation>Ya lo tienen</translation>
+    </message>
 </context>
 <context>
     <name>StaffMePage</name>
@@ -4967,6 +5069,29 @@
     <message>
         <source>Take in what the demo&apos;s students sent today</source>
         <translation>Recibir lo que enviaron hoy los estudiantes de la demo</translation>
+    </message>
+    <message>
+        <source>Read codes with the camera</source>
+        <translation>Leer códigos con la cámara</translation>
+    </message>
+    <message>
+        <source>from a student&apos;s screen, without a file or a network</source>
+        <translation>de la pantalla de un estudiante, sin archivo ni red</translation>
+    </message>
+    <message>
+        <source>Show parcels as codes</source>
+        <translation>Mostrar los paquetes como códigos</translation>
+    </message>
+    <message>
+        <source>on this screen, for the other device&apos;s camera, instead of saving a file</source>
+        <translation>en esta pantalla, para la cámara del otro dispositivo, en vez de guardar un archivo</translation>
+    </message>
+</context>
+<context>
+    <name>StudentHome</name>
+    <message>
+        <source>For your instructor&apos;s camera</source>
+        <translation>Para la cámara de tu docente</translation>
     </message>
 </context>
 <context>
@@ -6521,6 +6646,22 @@
         <source>This is too large for one parcel: use the peelpack command.</source>
         <translation>Es demasiado grande para un paquete: use el comando peelpack.</translation>
     </message>
+    <message>
+        <source>Codes</source>
+        <translation>Códigos</translation>
+    </message>
+    <message>
+        <source>This parcel is too large for codes: save it as a file.</source>
+        <translation>Este paquete es demasiado grande para códigos: guárdelo como archivo.</translation>
+    </message>
+    <message>
+        <source>For the other instructors and the director</source>
+        <translation>Para los demás docentes y la dirección</translation>
+    </message>
+    <message>
+        <source>For %1</source>
+        <translation>Para %1</translation>
+    </message>
 </context>
 <context>
     <name>peelpack::instructor::StudentOfClass</name>
@@ -6564,6 +6705,61 @@
     <message>
         <source>%1: %2 of %3</source>
         <translation>%1: %2 de %3</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::light::CodeReading</name>
+    <message numerus="yes">
+        <source>%1 of %n code(s)</source>
+        <translation>
+            <numerusform>%1 de %n código</numerusform>
+            <numerusform>%1 de %n códigos</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Hold the camera so that the whole code is in the picture. It may begin anywhere.</source>
+        <translation>La cámara debe ver el código entero. Se puede empezar en cualquier código.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%n code(s) are missing, whichever: keep the camera on them.</source>
+        <translation>
+            <numerusform>Falta %n código, cualquiera: mantener la cámara en ellos.</numerusform>
+            <numerusform>Faltan %n códigos, cualesquiera: mantener la cámara en ellos.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>This is another sort of code, not one of a parcel.</source>
+        <translation>Este es un código de otro tipo, no de un paquete.</translation>
+    </message>
+    <message>
+        <source>These codes were made by a newer Peelpack; update this one, or ask for the file.</source>
+        <translation>Estos códigos los hizo un Peelpack más nuevo; hay que actualizar este, o pedir el archivo.</translation>
+    </message>
+    <message>
+        <source>A code did not go with those before it. The reading starts anew: keep the camera on the codes.</source>
+        <translation>Un código no encajaba con los anteriores. La lectura empieza de nuevo: mantener la cámara en los códigos.</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::light::RunningCodes</name>
+    <message>
+        <source>Code %1 of %2</source>
+        <translation>Código %1 de %2</translation>
+    </message>
+    <message>
+        <source>Spare code %1</source>
+        <translation>Código de reserva %1</translation>
+    </message>
+    <message numerus="yes">
+        <source>Any %n code(s) are enough: one that is missed does not matter.</source>
+        <translation>
+            <numerusform>Basta %n código.</numerusform>
+            <numerusform>Bastan %n códigos, cualesquiera: si se pierde uno, no importa.</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 codes a second</source>
+        <translation>%1 códigos por segundo</translation>
     </message>
 </context>
 <context>
@@ -7284,6 +7480,14 @@
     <message>
         <source>Two versions of this phone&apos;s record exist, often after a restore. This phone signs nothing more: ask your instructor for a new invitation and join again. What you have stays.</source>
         <translation>El registro de este teléfono se dividió; suele pasar tras restaurar una copia. Con sus claves ya no se firma nada: pide a tu docente una invitación nueva y únete otra vez. Lo que tienes se conserva.</translation>
+    </message>
+    <message>
+        <source>the codes</source>
+        <translation>los códigos</translation>
+    </message>
+    <message>
+        <source>Your record is too large for codes by now: send it as a file.</source>
+        <translation>Tu registro ya es demasiado grande para códigos: envíalo como archivo.</translation>
     </message>
 </context>
 <context>

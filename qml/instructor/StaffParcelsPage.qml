@@ -13,11 +13,19 @@ PageFrame {
 
     property string sent
     property var leaving: [] ///< whose parcels are being saved
+    property bool asCodes: false ///< parcels are shown, not saved
+    signal showCodes(string id)
+    signal readCodes
 
     title: qsTr("Take in, send")
 
     function send(ids) {
         sent = ""
+        if (asCodes) {
+            if (parcels.packAsCodesFor(ids[0]))
+                showCodes(ids[0])
+            return
+        }
         const names = []
         const files = []
         for (const id of ids) {
@@ -103,6 +111,14 @@ PageFrame {
             }
         }
     }
+    ChoiceRow {
+        objectName: "readCodesRow"
+        visible: !page.parcels.busy
+        text: qsTr("Read codes with the camera")
+        detail: qsTr("from a student's screen, without a file or a network")
+        opens: true
+        onClicked: page.readCodes()
+    }
     SectionTitle { text: qsTr("Back to the students") }
     Words {
         text: answers.count > 0 ? qsTr("Receipts and what you decided. A parcel is sealed: only that student's phone can open it.")
@@ -112,7 +128,7 @@ PageFrame {
     }
     ActionButton {
         objectName: "sendAll"
-        visible: answers.count > 1
+        visible: answers.count > 1 && !page.asCodes
         text: qsTr("Save the parcels of all %1").arg(answers.count)
         onClicked: {
             const ids = []
@@ -132,6 +148,13 @@ PageFrame {
             opens: true
             onClicked: page.send([row.id])
         }
+    }
+    OnOffRow {
+        objectName: "asCodesRow"
+        text: qsTr("Show parcels as codes")
+        detail: qsTr("on this screen, for the other device's camera, instead of saving a file")
+        on: page.asCodes
+        onTurned: on => page.asCodes = on
     }
     ActionButton {
         objectName: "sendStaff"

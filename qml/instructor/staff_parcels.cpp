@@ -32,6 +32,8 @@ StaffParcels::StaffParcels(StaffDesk& desk, PendingActs& pending, QObject* paren
     : QObject(parent), m_desk(desk), m_pending(pending)
 {
     connect(&desk, &StaffDesk::changed, this, &StaffParcels::readAnswers);
+    connect(&m_reading, &light::CodeReading::came, this,
+            [this](const QByteArray& parcel) { takeIn({tr("Codes")}, {parcel}); });
     readAnswers();
 }
 
@@ -225,6 +227,25 @@ QByteArray StaffParcels::packFor(const QString& id)
         return {};
     }
     return words::toArray(made.value().front());
+}
+
+bool StaffParcels::packAsCodesFor(const QString& id)
+{
+    const QByteArray parcel = packFor(id);
+    if (m_error.isEmpty() && !m_codes.lay(words::toBytes(parcel))) {
+        m_error = tr("This parcel is too large for codes: save it as a file.");
+        Q_EMIT changed();
+    }
+    return m_error.isEmpty();
+}
+
+QString StaffParcels::whoIs(const QString& id) const
+{
+    const auto student = idFrom(id);
+    const session::Directory directory(m_desk.session());
+    const session::Person* person = student ? directory.person(*student) : nullptr;
+    return person == nullptr ? tr("For the other instructors and the director")
+                             : tr("For %1").arg(words::fromUtf8(person->name));
 }
 
 QString StaffParcels::nameFor(const QString& id) const

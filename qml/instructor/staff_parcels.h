@@ -3,6 +3,8 @@
 #include "platform/session/intake.h"
 #include "qml/instructor/pending_acts.h"
 #include "qml/instructor/split_words.h"
+#include "qml/light/code_reading.h"
+#include "qml/light/running_codes.h"
 #include "qml/parts/row_list.h"
 
 #include <QByteArrayList>
@@ -66,6 +68,8 @@ class StaffParcels : public QObject {
     Q_PROPERTY(peelpack::instructor::SplitRows* splits READ splits CONSTANT)
     Q_PROPERTY(peelpack::instructor::AnswerRows* answers READ answers CONSTANT)
     Q_PROPERTY(QString error READ error NOTIFY changed)
+    Q_PROPERTY(peelpack::light::RunningCodes* codes READ codes CONSTANT)
+    Q_PROPERTY(peelpack::light::CodeReading* reading READ reading CONSTANT)
 
 public:
     StaffParcels(StaffDesk& desk, PendingActs& pending, QObject* parent = nullptr);
@@ -82,12 +86,19 @@ public:
     /// Students for whom there is something that they do not have yet.
     [[nodiscard]] AnswerRows* answers() { return &m_answers; }
     [[nodiscard]] const QString& error() const { return m_error; }
+    [[nodiscard]] light::RunningCodes* codes() { return &m_codes; }
+    /// What it reads is taken in.
+    [[nodiscard]] light::CodeReading* reading() { return &m_reading; }
 
     Q_INVOKABLE void takeIn(const QStringList& names, const QByteArrayList& files);
     /// What was taken in stays; the files that are left are not looked at.
     Q_INVOKABLE void cancel();
     /// The parcel of one student (32 digits), or for the other staff ("staff"); empty: see `error`.
     Q_INVOKABLE QByteArray packFor(const QString& id);
+    /// The same parcel as codes for a camera, which are ready then; false: see `error`.
+    Q_INVOKABLE bool packAsCodesFor(const QString& id);
+    /// Whose parcel it is, in words.
+    Q_INVOKABLE [[nodiscard]] QString whoIs(const QString& id) const;
     Q_INVOKABLE [[nodiscard]] QString nameFor(const QString& id) const;
     /// It left the app: what is in it counts as given.
     Q_INVOKABLE void given(const QStringList& ids);
@@ -117,6 +128,8 @@ private:
     QString m_summary;
     QStringList m_remarks;
     QString m_error;
+    light::RunningCodes m_codes;
+    light::CodeReading m_reading;
 };
 
 } // namespace peelpack::instructor

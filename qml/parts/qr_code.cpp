@@ -61,16 +61,21 @@ void QrCode::paint(QPainter* painter)
     if (m_side == 0) {
         return;
     }
+    // In the screen's own pixels, of which a phone has several to one of ours: as large as it fits, and sharp.
+    const qreal scale = painter->deviceTransform().m11();
+    const QSize pixels = QSizeF(width() * scale, height() * scale).toSize();
     const int whole = m_side + 2 * quietZone;
-    const int module = std::max(1, static_cast<int>(std::min(width(), height())) / whole);
-    const int left = (static_cast<int>(width()) - module * whole) / 2;
-    const int top = (static_cast<int>(height()) - module * whole) / 2;
-    painter->fillRect(left, top, module * whole, module * whole, Qt::white);
+    const int module = std::max(1, std::min(pixels.width(), pixels.height()) / whole);
+    const int left = (pixels.width() - module * whole) / 2;
+    const int top = (pixels.height() - module * whole) / 2;
+    const auto fill = [&](int x, int y, int side, Qt::GlobalColor color) {
+        painter->fillRect(QRectF(x / scale, y / scale, side / scale, side / scale), color);
+    };
+    fill(left, top, module * whole, Qt::white);
     for (int y = 0; y < m_side; ++y) {
         for (int x = 0; x < m_side; ++x) {
             if (m_modules[static_cast<std::size_t>(y * m_side + x)]) {
-                painter->fillRect(left + (x + quietZone) * module, top + (y + quietZone) * module, module, module,
-                                  Qt::black);
+                fill(left + (x + quietZone) * module, top + (y + quietZone) * module, module, Qt::black);
             }
         }
     }

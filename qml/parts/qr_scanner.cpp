@@ -55,6 +55,14 @@ void QrScanner::setScanning(bool scanning)
     update();
 }
 
+void QrScanner::setGoesOn(bool goesOn)
+{
+    if (goesOn != m_goesOn) {
+        m_goesOn = goesOn;
+        Q_EMIT changed();
+    }
+}
+
 void QrScanner::take(const QImage& image)
 {
     if (!m_scanning) {
@@ -62,8 +70,23 @@ void QrScanner::take(const QImage& image)
     }
     m_latest = image;
     update();
-    if (const auto bytes = camera::readQr(image)) {
-        setScanning(false);
+    // Behind the pictures that wait already: where reading is slower than the camera, only the latest is read.
+    if (!m_willLook) {
+        m_willLook = true;
+        QMetaObject::invokeMethod(this, &QrScanner::look, Qt::QueuedConnection);
+    }
+}
+
+void QrScanner::look()
+{
+    m_willLook = false;
+    if (!m_scanning) {
+        return;
+    }
+    if (const auto bytes = camera::readQr(m_latest)) {
+        if (!m_goesOn) {
+            setScanning(false);
+        }
         Q_EMIT found(*bytes);
     }
 }

@@ -2,6 +2,7 @@ import QtQuick
 import QtQuick.Layouts
 import Peelpack.Evidence
 import Peelpack.Instructor
+import Peelpack.Light
 import Peelpack.Parts
 import Peelpack.Program
 import Peelpack.Shell
@@ -16,8 +17,9 @@ FocusScope {
     required property ProgramPages program
 
     property int place: 0
-    property string over ///< "", "student", "rules", "phone", "program", "papers", "confirm", "aside", "completion"
+    property string over ///< "", "student", "rules", "phone", "program", "papers", "confirm", "aside", "completion", "showCodes", "readCodes"
     property string under ///< what `over` goes back to
+    property string shownFor ///< for whom codes are shown: 32 digits, or "staff"
     property string programPage: "people" ///< with which the program's pages begin
     readonly property bool wide: width > height && width >= 700
 
@@ -82,6 +84,8 @@ FocusScope {
                 sourceComponent: {
                     switch (home.over) {
                     case "student": return student
+                    case "showCodes": return showCodes
+                    case "readCodes": return readCodes
                     case "rules": return rules
                     case "phone": return myPhone
                     case "papers":
@@ -153,6 +157,37 @@ FocusScope {
             share: home.phone.share
             demoParcels: home.phone.demo
             onTakeDemoParcels: home.phone.takeInDemoParcels()
+            onShowCodes: id => {
+                home.shownFor = id
+                home.over = "showCodes"
+            }
+            onReadCodes: home.over = "readCodes"
+        }
+    }
+    Component {
+        id: showCodes
+        ShowCodesPage {
+            codes: home.staff.parcels.codes
+            whom: home.staff.parcels.whoIs(home.shownFor)
+            doneText: qsTr("They have it")
+            onBack: home.goBack()
+            onDone: {
+                home.staff.parcels.given([home.shownFor])
+                home.goBack()
+            }
+        }
+    }
+    Component {
+        id: readCodes
+        ReadCodesPage {
+            reading: home.staff.parcels.reading
+            camera: home.phone.camera
+            onBack: home.goBack()
+            onWhole: home.goBack()
+            onTakeFile: {
+                home.goBack()
+                home.phone.share.openSome("parcels", false)
+            }
         }
     }
     Component {

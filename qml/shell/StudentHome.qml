@@ -1,5 +1,6 @@
 import QtQuick
 import QtQuick.Layouts
+import Peelpack.Light
 import Peelpack.Parts
 import Peelpack.Shell
 import Peelpack.Student
@@ -13,7 +14,7 @@ FocusScope {
     required property StudentPages student
 
     property int place: 0
-    property string over ///< "", "new", "sheet", "parcels", "phone"
+    property string over ///< "", "new", "sheet", "parcels", "showCodes", "readCodes", "phone"
     property string before ///< what lay over before the sheet
     property bool justSealed: false
     readonly property bool wide: width > height && width >= 700
@@ -76,6 +77,8 @@ FocusScope {
                     case "new": return newSheet
                     case "sheet": return sheet
                     case "parcels": return parcels
+                    case "showCodes": return showCodes
+                    case "readCodes": return readCodes
                     case "phone": return myPhone
                     }
                     return [today, sheets, tally, me][home.place]
@@ -141,7 +144,31 @@ FocusScope {
         ParcelsPage {
             parcels: home.student.parcels
             share: home.phone.share
+            onShowCodes: home.over = "showCodes"
+            onReadCodes: home.over = "readCodes"
             onBack: home.goBack()
+        }
+    }
+    Component {
+        id: showCodes
+        ShowCodesPage {
+            codes: home.student.parcels.codes
+            whom: qsTr("For your instructor's camera")
+            onBack: home.over = "parcels"
+            onDone: home.over = "parcels"
+        }
+    }
+    Component {
+        id: readCodes
+        ReadCodesPage {
+            reading: home.student.parcels.reading
+            camera: home.phone.camera
+            onBack: home.over = "parcels"
+            onWhole: home.over = "parcels"
+            onTakeFile: {
+                home.over = "parcels"
+                home.phone.share.open("parcel")
+            }
         }
     }
     Component {

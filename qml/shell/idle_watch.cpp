@@ -26,6 +26,13 @@ void IdleWatch::watch(int minutes)
     m_beat.start();
 }
 
+void IdleWatch::stillInUse()
+{
+    if (m_beat.isActive() && !isOver()) {
+        touched();
+    }
+}
+
 void IdleWatch::touched()
 {
     m_since.start();

@@ -19,6 +19,8 @@ public:
     /// Begins anew: idle after so many minutes without a touch.
     void watch(int minutes);
     void stop() { m_beat.stop(); }
+    /// Something goes on that somebody began and watches, though they touch nothing; not when it was idle already.
+    void stillInUse();
     bool eventFilter(QObject* watched, QEvent* event) override;
 
 Q_SIGNALS:

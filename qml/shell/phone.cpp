@@ -97,6 +97,7 @@ void Phone::openSession(std::unique_ptr<session::Session> session)
         m_staff = std::make_unique<instructor::StaffPages>(*m_staffDesk);
         m_evidence = std::make_unique<evidence_pages::EvidencePages>(*m_staffDesk, *m_staff->pending());
         m_program = std::make_unique<program::ProgramPages>(*m_staffDesk, *m_staff->pending());
+        stayOpenFor(*m_staff->parcels()->codes(), *m_staff->parcels()->reading());
         m_notice = notices.join(QLatin1Char('\n'));
         begin(Staff);
         return;
@@ -108,6 +109,7 @@ void Phone::openSession(std::unique_ptr<session::Session> session)
     }
     m_desk = std::make_unique<student::Desk>(std::move(session), m_surroundings.shelf);
     m_student = std::make_unique<student::StudentPages>(*m_desk);
+    stayOpenFor(*m_student->parcels()->codes(), *m_student->parcels()->reading());
     Stage stage = Open;
     if (const auto begun = preceptor::HandOver::begun(*m_desk)) {
         notices.append(
@@ -258,6 +260,12 @@ void Phone::touched()
     } else if (m_stage == HandedOver) {
         m_idle.watch(handOverMinutes);
     }
+}
+
+void Phone::stayOpenFor(const light::RunningCodes& codes, const light::CodeReading& reading)
+{
+    connect(&codes, &light::RunningCodes::shown, &m_idle, &IdleWatch::stillInUse);
+    connect(&reading, &light::CodeReading::took, &m_idle, &IdleWatch::stillInUse);
 }
 
 void Phone::onIdle()

@@ -121,6 +121,8 @@ private:
     void onIdle();
     void begin(Stage stage);
     void beginFirstStarts();
+    /// It does not lock while codes run or are read: nobody touches it then.
+    void stayOpenFor(const light::RunningCodes& codes, const light::CodeReading& reading);
     [[nodiscard]] QString checkSecret(const QString& secret);
 
     Surroundings m_surroundings;

@@ -11,6 +11,8 @@ PageFrame {
     required property Share share
 
     property string sent
+    signal showCodes
+    signal readCodes
 
     kicker: parcels.with
     title: qsTr("Send and take in")
@@ -48,6 +50,34 @@ PageFrame {
             Layout.fillWidth: true
             text: modelData
         }
+    }
+
+    SectionTitle { text: qsTr("From screen to camera") }
+    Words {
+        Layout.fillWidth: true
+        text: qsTr("Without a file and without a network, when you stand beside each other: one screen shows the parcel as codes, the other device's camera reads them.")
+        font.pixelSize: Look.secondarySize
+        color: Look.colors.quietInk
+    }
+    ChoiceRow {
+        objectName: "showCodesRow"
+        Layout.fillWidth: true
+        text: qsTr("Show my parcel as codes")
+        detail: qsTr("for your instructor's camera")
+        opens: true
+        onClicked: {
+            page.sent = ""
+            if (page.parcels.packAsCodes())
+                page.showCodes()
+        }
+    }
+    ChoiceRow {
+        objectName: "readCodesRow"
+        Layout.fillWidth: true
+        text: qsTr("Read codes with the camera")
+        detail: qsTr("from your instructor's screen")
+        opens: true
+        onClicked: page.readCodes()
     }
 
     Connections {

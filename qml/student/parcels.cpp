@@ -14,6 +14,8 @@ namespace peelpack::student {
 Parcels::Parcels(Desk& desk, QObject* parent) : QObject(parent), m_desk(desk)
 {
     connect(&desk, &Desk::changed, this, &Parcels::refresh);
+    connect(&m_reading, &light::CodeReading::came, this,
+            [this](const QByteArray& parcel) { takeIn(tr("the codes"), parcel); });
     refresh();
 }
 
@@ -66,6 +68,16 @@ QByteArray Parcels::pack()
         return {};
     }
     return words::toArray(made.value().front());
+}
+
+bool Parcels::packAsCodes()
+{
+    const QByteArray parcel = pack();
+    if (m_error.isEmpty() && !m_codes.lay(words::toBytes(parcel))) {
+        m_error = tr("Your record is too large for codes by now: send it as a file.");
+        Q_EMIT changed();
+    }
+    return m_error.isEmpty();
 }
 
 void Parcels::takeIn(const QString& name, const QByteArray& bytes)

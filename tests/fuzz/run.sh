@@ -1,6 +1,6 @@
 #!/usr/bin/env bash
-# Builds the fuzz targets and runs those that are named (entry payload parcel statement certificate codes), each for so
-# many seconds, side by side on the cores there are. Fails on a crash, a leak, an input that takes 10 seconds, more than
+# Builds the fuzz targets and runs those that are named (entry payload parcel statement certificate codes light), each
+# for so many seconds, side by side on the cores there are. Fails on a crash, a leak, an input that takes 10 seconds, more than
 # 256 MB of memory or a broken property; the input is then kept in build-fuzz/found. The corpus in the tree stays as it
 # is: what a run finds is in build-fuzz/corpus.
 # Usage: tests/fuzz/run.sh SECONDS TARGET...
@@ -20,6 +20,7 @@ most_bytes() {
     case $1 in
         parcel) echo 1048576 ;;
         certificate | codes) echo 8192 ;;
+        light) echo 16384 ;;
         *) echo 65536 ;;
     esac
 }

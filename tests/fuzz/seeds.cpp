@@ -1,7 +1,9 @@
+#include "sync/carry/frame_source.h"
 #include "sync/journal/own_phone.h"
 #include "sync/keys/card.h"
 #include "sync/keys/code.h"
 #include "sync/keys/invitation.h"
+#include "sync/keys/little_endian.h"
 #include "sync/merge/contents.h"
 #include "sync/parcel/volume.h"
 #include "tests/fuzz/support/program.h"
@@ -125,6 +127,26 @@ void writeCodes(const std::filesystem::path& root)
     codes.add("statement", attestation.statement);
 }
 
+void writeLight(const std::filesystem::path& root)
+{
+    const Folder light(root, "light");
+    const auto add = [&](const std::string& name, std::size_t size, const std::vector<std::uint16_t>& numbers) {
+        const auto source = carry::FrameSource::of(keys::Bytes(size, 0x5A));
+        keys::Bytes codes;
+        for (const std::uint16_t number : numbers) {
+            const keys::Bytes code = source.value().frame(number);
+            keys::append(codes, keys::littleEndian(static_cast<std::uint16_t>(code.size())));
+            keys::append(codes, code);
+        }
+        light.add(name, codes);
+    };
+    add("one", 40, {0});
+    add("plain", 700, {0, 1, 2});
+    add("spare", 700, {3, 4, 5, 6, 7, 8});
+    add("repeated", 500, {1, 1, 9, 9, 0});
+    add("large", carry::mostLightBytes, {0, 1753, 1754, 65'535});
+}
+
 void writeVolumes(const std::filesystem::path& root, const std::filesystem::path& journals)
 {
     const Folder parcels(root, "parcel");
@@ -198,6 +220,7 @@ int main(int count, char** arguments)
     writeStatements(root);
     writeCertificates(root);
     writeCodes(root);
+    writeLight(root);
     writeVolumes(root, arguments[2]);
     return 0;
 }

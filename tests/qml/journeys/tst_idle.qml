@@ -47,6 +47,22 @@ Journey {
         compare(world.phone.stage, Phone.Open)
     }
 
+    function test_runningCodesKeepItOpenWhileTheyRun() {
+        tap("tab-3")
+        tap("parcelsRow")
+        tap("showCodesRow")
+        for (let i = 0; i < 3; ++i) {
+            world.turnClock(100)
+            wait(700) // a few codes, nobody touches anything
+        }
+        wait(1200)
+        compare(world.phone.stage, Phone.Open)
+        tap("runCodes") // paused
+        world.turnClock(121)
+        await("unlockSecret", 5000)
+        verify(world.phone.student === null)
+    }
+
     function test_theTouchThatWakesASleepingPhoneOpensNothing() {
         world.turnClock(3600)
         tapItem(find("newSheetButton"))

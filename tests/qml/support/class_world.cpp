@@ -1,6 +1,7 @@
 #include "tests/qml/support/class_world.h"
 
 #include "core/role/classifier.h"
+#include "platform/camera/qr_picture.h"
 #include "platform/files/resources.h"
 #include "platform/session/acts.h"
 #include "platform/session/cards.h"
@@ -9,6 +10,7 @@
 #include "platform/session/intake.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
+#include "sync/carry/frame.h"
 #include "tests/qml/support/small_program.h"
 
 #include <QCoreApplication>
@@ -205,6 +207,48 @@ void ClassWorld::readyBroken()
 {
     m_share.readyNames = {QStringLiteral("holiday.jpg")};
     m_share.readyFiles = {QByteArray(4000, 'x')};
+}
+
+void ClassWorld::cameraIsThere(bool there)
+{
+    m_camera.present = there;
+}
+
+bool ClassWorld::cameraSees(const QStringList& pictures)
+{
+    m_camera.frames.clear();
+    for (const QString& picture : pictures) {
+        m_camera.frames.emplace_back(picture);
+        if (m_camera.frames.back().isNull()) {
+            return false;
+        }
+    }
+    return true;
+}
+
+QString ClassWorld::pictureOf(const QByteArray& code, const QString& name) const
+{
+    constexpr int module = 4;
+    const QString path = file(name);
+    return camera::qrPicture(words::toBytes(code), module).save(path) ? path : QString();
+}
+
+QByteArray ClassWorld::lieAbout(const QByteArray& code) const
+{
+    const keys::Bytes bytes = words::toBytes(code);
+    const auto read = carry::readFrame(bytes);
+    if (!read) {
+        qFatal("This is no code of a parcel.");
+    }
+    carry::Frame frame = read.value();
+    const keys::Bytes piece(frame.piece.size(), 0xEE);
+    frame.piece = piece;
+    return words::toArray(carry::writeFrame(frame));
+}
+
+QString ClassWorld::file(const QString& name) const
+{
+    return m_folder.path() + QLatin1Char('/') + name;
 }
 
 bool ClassWorld::readyAnswer(const QString& student)

@@ -43,6 +43,16 @@ public:
     /// What was saved last for this student lies ready for the file picker.
     Q_INVOKABLE bool readyAnswer(const QString& student);
     Q_INVOKABLE void readyBroken();
+    // The camera of whatever device is in hand.
+    Q_INVOKABLE void cameraIsThere(bool there);
+    /// Picture files, one after another.
+    Q_INVOKABLE bool cameraSees(const QStringList& pictures);
+    /// A picture file of a code with these bytes.
+    Q_INVOKABLE QString pictureOf(const QByteArray& code, const QString& name) const;
+    /// A code of a parcel by light with another piece in it, and otherwise right.
+    Q_INVOKABLE QByteArray lieAbout(const QByteArray& code) const;
+    /// A file in the world's own folder.
+    Q_INVOKABLE QString file(const QString& name) const;
     /// The parcels of these students are dropped on the window from a file manager, or the folder that holds them.
     Q_INVOKABLE bool dropParcels(QObject* window, const QStringList& students, bool asFolder);
     /// A student's vault is put back to how it was, and written on: two sheets of two histories, and both parcels lie

@@ -1,5 +1,6 @@
 #include "tests/sync/support/example.h"
 
+#include "sync/carry/frame_source.h"
 #include "sync/keys/hash.h"
 #include "sync/keys/invitation.h"
 #include "sync/keys/little_endian.h"
@@ -55,6 +56,25 @@ void addEntry(Listing& listing, const std::string& name, const World& world, con
                 journal::entryHash(world.program, {position.feed, position.seq, previous}, body).view());
     listing.add(name + ": head statement", journal::headStatement(position.feed, position.seq, position.hash));
     listing.add(name + ": sig", kept.link.signature.view());
+}
+
+/// The last plain frame and the first spare one.
+void addLight(Listing& listing, const keys::Bytes& parcel)
+{
+    const carry::FrameSource source = carry::FrameSource::of(parcel).value();
+    for (const int number : {source.count() - 1, int{source.count()}}) {
+        listing.add("frame " + std::to_string(number) + " of that parcel by light, in " +
+                        std::to_string(source.count()) + " pieces",
+                    source.frame(static_cast<std::uint16_t>(number)));
+    }
+    const carry::PieceSet chosen = carry::piecesOf(source.parcel(), source.count(), source.count());
+    std::string pieces;
+    for (unsigned i = 0; i < source.count(); ++i) {
+        if (((chosen.front() >> i) & 1U) != 0) {
+            pieces += (pieces.empty() ? "" : " ") + std::to_string(i);
+        }
+    }
+    listing.addText("pieces in it", pieces);
 }
 
 } // namespace
@@ -148,6 +168,7 @@ Example makeExample()
     listing.add("parcel of that volume to the instructor: everything before the chunks",
                 keys::ByteView(example.parcel).first(untilChunks));
     listing.add("H(32, -, the whole parcel)", keys::hash({}, {example.parcel}).view());
+    addLight(listing, example.parcel);
     example.text = listing.text();
     return example;
 }
