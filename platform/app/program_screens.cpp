@@ -106,6 +106,38 @@ void walkCards(ScreenWalk& walk, program::ProgramPages& program)
     walk.shoot("86-papers");
 }
 
+/// A paper log of which one row of each sort comes: two that can be imported, and some that cannot.
+void walkPaperLog(ScreenWalk& walk, program::ProgramPages& program)
+{
+    program::PaperLogImport* log = program.paperLog();
+    openPage(walk, "paperLog");
+    log->ready();
+    walk.shoot("77-paper-log");
+    log->setSource(QStringLiteral("paper log of spring, page 3"));
+    const QByteArray student = program.people()->students()->rows().front().name.toUtf8();
+    log->open(QStringLiteral("spring.csv"), QByteArrayLiteral("name,case\nOda Lindqvist,hernia\n"));
+    walk.shoot("77-no-paper-log");
+    const QByteArray rows = "sheet,date,student,procedure,role,site\n"
+                            "p1,2026-01-14," +
+                            student +
+                            ",Laparoscopic cholecystectomy,first,North Campus\n"
+                            "p2,2026-01-15," +
+                            student +
+                            ",Appendectomy,second,North Campus\n"
+                            "p3,2026-01-15,Nobody Known,Appendectomy,second,North Campus\n"
+                            "p4,2026-01-16," +
+                            student +
+                            ",Appendectomy,,North Campus\n"
+                            "p5,2026-01-16," +
+                            student + ",Appendectomy,first,MRN 445566\n";
+    log->open(QStringLiteral("spring.csv"), rows);
+    walk.shoot("77-paper-log-read");
+    log->importThem();
+    walk.shoot("77-imported");
+    log->open(QStringLiteral("spring.csv"), rows);
+    walk.shoot("77-here-already");
+}
+
 /// The rules besides the policy as an instructor sees them: days and sites are theirs to change, the rest to be read.
 void walkRules(ScreenWalk& walk, program::ProgramPages& program, const instructor::StaffDesk& desk)
 {
@@ -211,6 +243,7 @@ void walkProgram(ScreenWalk& walk, Phone& phone)
 {
     walkPeople(walk, *phone.program());
     walkAnswer(walk, *phone.program());
+    walkPaperLog(walk, *phone.program());
     walkCards(walk, *phone.program());
     walkRules(walk, *phone.program(), *phone.staffDesk());
 }

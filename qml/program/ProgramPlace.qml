@@ -43,6 +43,7 @@ FocusScope {
             case "preceptor": return preceptor
             case "card": return place.program.cardMaking.made ? cardMade : card
             case "vouch": return vouch
+            case "paperLog": return paperLog
             case "paperToCut": return paperToCut
             case "rules": return rules
             case "requirements": return requirements
@@ -179,6 +180,14 @@ FocusScope {
             share: place.share
             onBack: place.goBack()
             onVouched: place.page = "preceptors"
+        }
+    }
+    Component {
+        id: paperLog
+        PaperLogPage {
+            log: place.program.paperLog
+            share: place.share
+            onBack: place.goBack()
         }
     }
     Component {
