@@ -1,5 +1,7 @@
 #include "platform/app/program_screens.h"
 
+#include "platform/session/rule_writing.h"
+#include "platform/session/set_files.h"
 #include "qml/words/bridge.h"
 
 namespace peelpack::app {
@@ -9,6 +11,11 @@ using shell::Phone;
 using shell::SettingUp;
 
 constexpr const char* secret = "harbor linen oak";
+/// A requirement set that does not ship with Peelpack; invented.
+constexpr const char* ownSet =
+    R"({"id": "two-rooms", "title": "Two rooms of general surgery, while the others are closed",
+ "source": "Invented for the screens", "notApplicable": ["counts"], "assistCounts": false,
+ "targets": [{"id": "first-general", "roles": ["first"], "categories": ["general"], "required": 24}], "limits": []})";
 
 void fillRules(program::RulesDraft& draft)
 {
@@ -210,6 +217,38 @@ void walkDirectorsRules(ScreenWalk& walk, program::ProgramPages& program)
     walk.shoot("95-change-credential");
 }
 
+/// Sets that do not ship: one that cannot be used, one that is offered, and one of which only the name has come in.
+void walkOwnSet(ScreenWalk& walk, Phone& phone)
+{
+    program::RulesDraft* draft = phone.program()->rules()->draft();
+    draft->openSet(QByteArray(ownSet).replace(": 24", ": 0").replace("\"two", "\"\", \"other\": \"two"));
+    walk.shoot("95-set-with-faults");
+    draft->openSet(ownSet);
+    walk.shoot("95-own-set");
+    const auto file = session::setFileFrom(QByteArray(ownSet).replace("24", "30").toStdString());
+    const auto policy = session::policyInForce(phone.staffDesk()->session());
+    if (!file || !policy) {
+        walk.fail(QStringLiteral("The invented set cannot be used."));
+        return;
+    }
+    const session::Rules named{
+        file.value().set.id, file.value().digest, policy->term, policy->firstDay, policy->lastDay, policy->counted, {}};
+    if (!session::changeRules(phone.staffDesk()->session(), named)) {
+        walk.fail(QStringLiteral("The rules cannot be changed."));
+        return;
+    }
+    phone.staffDesk()->refresh();
+    walk.put("staffHome", "over", QString());
+    walk.put("staffHome", "place", 1);
+    walk.shoot("99-set-not-at-hand");
+    phone.staff()->missingSets()->open(ownSet); // another one
+    walk.put("staffHome", "over", QStringLiteral("rules"));
+    walk.shoot("99-another-set");
+    phone.staff()->missingSets()->open(QByteArray::fromStdString(file.value().text));
+    walk.shoot("99-set-opened");
+    walk.put("staffHome", "place", 3);
+}
+
 } // namespace
 
 void walkFirstDirector(ScreenWalk& walk, Phone& phone)
@@ -291,6 +330,10 @@ void walkDirector(ScreenWalk& walk, Phone& phone)
     walkDirectorsRules(walk, *phone.program());
     openPage(walk, "handOver");
     walk.shoot("98-hand-over");
+    openPage(walk, "rules");
+    rules->beginDraft();
+    walk.put("programRulesPage", "changing", true);
+    walkOwnSet(walk, phone);
     phone.lock();
 }
 

@@ -39,7 +39,7 @@ base::Result<bool> takeSets(CaseInput& input, const session::Session& session, c
     const base::Date today = session::today(session);
     const auto load = [&](const session::SetByName& named) -> base::Result<bool> {
         if (!input.setsById.contains(named.id)) {
-            base::Result<requirement::RequirementSet> set = session::setNamed(named);
+            base::Result<requirement::RequirementSet> set = session::setNamed(session, named);
             if (!set) {
                 return set.error();
             }

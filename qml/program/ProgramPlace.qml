@@ -202,6 +202,7 @@ FocusScope {
         id: rules
         ProgramRulesPage {
             rules: place.program.rules
+            share: place.share
             onBack: place.goBack()
         }
     }
@@ -209,6 +210,7 @@ FocusScope {
         id: requirements
         RequirementsPage {
             changes: place.program.requirements
+            share: place.share
             onBack: place.goBack()
         }
     }

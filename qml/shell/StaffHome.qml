@@ -124,6 +124,8 @@ FocusScope {
         id: board
         ClassPage {
             board: home.staff.board
+            missingSets: home.staff.missingSets
+            share: home.phone.share
             onOpenStudent: id => {
                 home.staff.student.show(id)
                 home.over = "student"
@@ -184,6 +186,8 @@ FocusScope {
         id: rules
         RulesPage {
             rules: home.staff.rules
+            missingSets: home.staff.missingSets
+            share: home.phone.share
             onOpenProgram: page => {
                 home.programPage = page
                 home.lay("program")
