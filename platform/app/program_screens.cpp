@@ -130,13 +130,13 @@ void walkPaperLog(ScreenWalk& walk, program::ProgramPages& program)
                             ",Laparoscopic cholecystectomy,first,North Campus\n"
                             "p2,2026-01-15," +
                             student +
-                            ",Appendectomy,second,North Campus\n"
-                            "p3,2026-01-15,Nobody Known,Appendectomy,second,North Campus\n"
+                            ",Laparoscopic appendectomy,second,North Campus\n"
+                            "p3,2026-01-15,Nobody Known,Laparoscopic appendectomy,second,North Campus\n"
                             "p4,2026-01-16," +
                             student +
-                            ",Appendectomy,,North Campus\n"
+                            ",Laparoscopic appendectomy,,North Campus\n"
                             "p5,2026-01-16," +
-                            student + ",Appendectomy,first,MRN 445566\n";
+                            student + ",Laparoscopic appendectomy,first,MRN 445566\n";
     log->open(QStringLiteral("spring.csv"), rows);
     walk.shoot("77-paper-log-read");
     log->importThem();

@@ -50,10 +50,10 @@ ClassJourney {
         awaitWords("No row stands in this file.")
 
         choose(header + "p1,2026-01-14,Ines Duarte,Laparoscopic cholecystectomy,first,North Campus\n"
-                      + "p2,2026-01-15,ines duarte,Appendectomy,second,North Campus\n"
-                      + "p3,2026-01-15,Nobody Known,Appendectomy,second,North Campus\n"
-                      + "p4,2026-01-16,Caleb Nwosu,Appendectomy,,North Campus\n"
-                      + "p5,2026-01-17,Caleb Nwosu,Appendectomy,observed,MRN 445566\n")
+                      + "p2,2026-01-15,ines duarte,Laparoscopic appendectomy,second,North Campus\n"
+                      + "p3,2026-01-15,Nobody Known,Laparoscopic appendectomy,second,North Campus\n"
+                      + "p4,2026-01-16,Caleb Nwosu,Laparoscopic appendectomy,,North Campus\n"
+                      + "p5,2026-01-17,Caleb Nwosu,Laparoscopic appendectomy,observed,MRN 445566\n")
         awaitWords("Is this the paper log?")
         awaitWords("Comes from: " + source)
         awaitWords("Refused: 3 of 5 rows")
@@ -78,8 +78,8 @@ ClassJourney {
         awaitWords("Caleb Nwosu: 1 sheet imported")
         awaitWords("Line 4, column student") // still there, to be mended
         compare(world.importedOf(ines), ["2026-01-14 Laparoscopic cholecystectomy first imported: " + source,
-                                         "2026-01-15 Appendectomy second imported: " + source])
-        compare(world.importedOf(caleb), ["2026-01-17 Appendectomy observed imported: " + source])
+                                         "2026-01-15 Laparoscopic appendectomy second imported: " + source])
+        compare(world.importedOf(caleb), ["2026-01-17 Laparoscopic appendectomy observed imported: " + source])
 
         // The same file again adds nothing.
         tap("leaveLog")
@@ -102,7 +102,7 @@ ClassJourney {
     function test_nothingIsImported() {
         openLog()
         saySource(source)
-        choose(header + "p1,2026-01-14,Nobody Known,Appendectomy,first,North Campus\n")
+        choose(header + "p1,2026-01-14,Nobody Known,Laparoscopic appendectomy,first,North Campus\n")
         awaitWords("Nothing in this file can be imported as it is.")
         verify(find("importLog") === null)
         staff.pending.writeNow()
