@@ -37,6 +37,7 @@ ClassJourney {
 
     function test_logOfTwoStudents() {
         openLog()
+        const before = world.actsAbout(ines)
         choose(header)
         awaitWords("Say first where the rows come from")
         saySource("log of MRN 445566")
@@ -56,26 +57,26 @@ ClassJourney {
                       + "p5,2026-01-17,Caleb Nwosu,Laparoscopic appendectomy,observed,MRN 445566\n")
         awaitWords("Is this the paper log?")
         awaitWords("Comes from: " + source)
-        awaitWords("Refused: 3 of 5 rows")
+        awaitWords("Refused: 3 of 5 row")
         awaitWords("Line 4, column student: no student of this name is enrolled; write the name as it was enrolled.")
         awaitWords("Line 5, column role: a row from a paper log needs its role")
         awaitWords("Line 6, column site: this looks like a record number; take it out; what is imported stays.")
-        awaitWords("Will be imported, not attested: 2 sheets")
-        compare((await("logOf-" + ines)).detail, "2 sheets · First scrub: 1 · Second scrub: 1 · Jan 14, 2026 to Jan 15, 2026".replace(/, 2026/g, new Date().getFullYear() === 2026 ? "" : ", 2026"))
+        awaitWords("Will be imported, not attested: 2 sheet")
+        compare((await("logOf-" + ines)).detail, "2 sheet(s) · First scrub: 1 · Second scrub: 1 · Jan 14, 2026 to Jan 15, 2026".replace(/, 2026/g, new Date().getFullYear() === 2026 ? "" : ", 2026"))
         verify(find("logOf-" + caleb) === null)
         tap("logOf-" + ines)
         awaitWords("Laparoscopic cholecystectomy · First scrub · General")
         tap("logChecked") // somebody looked: it is no record number
-        awaitWords("Refused: 2 of 5 rows")
-        awaitWords("Will be imported, not attested: 3 sheets")
+        awaitWords("Refused: 2 of 5 row")
+        awaitWords("Will be imported, not attested: 3 sheet")
         verify(find("logOf-" + caleb) !== null)
         compare(world.importedOf(ines), []) // nothing is written before it is confirmed
-        compare(world.actsAbout(ines), 0)
+        compare(world.actsAbout(ines), before)
 
         tap("importLog")
-        awaitWords("Imported, not attested: 3 sheets. Each counts once an instructor has initialed it")
-        awaitWords("Ines Duarte: 2 sheets imported")
-        awaitWords("Caleb Nwosu: 1 sheet imported")
+        awaitWords("Imported, not attested: 3 sheet(s). Each counts once an instructor has initialed it")
+        awaitWords("Ines Duarte: 2 sheet(s) imported")
+        awaitWords("Caleb Nwosu: 1 sheet(s) imported")
         awaitWords("Line 4, column student") // still there, to be mended
         compare(world.importedOf(ines), ["2026-01-14 Laparoscopic cholecystectomy first imported: " + source,
                                          "2026-01-15 Laparoscopic appendectomy second imported: " + source])
@@ -90,7 +91,6 @@ ClassJourney {
         tapWords("Back")
 
         // It counts once it is initialed.
-        const student = staff.student
         tap("tab-0")
         look(world.keyOfImported(ines, 0))
         awaitWords("Imported, not attested, by Bertil Moreau. It comes from: " + source)
@@ -101,11 +101,13 @@ ClassJourney {
 
     function test_nothingIsImported() {
         openLog()
+        const before = world.actsAbout(ines)
         saySource(source)
         choose(header + "p1,2026-01-14,Nobody Known,Laparoscopic appendectomy,first,North Campus\n")
         awaitWords("Nothing in this file can be imported as it is.")
         verify(find("importLog") === null)
-        staff.pending.writeNow()
-        compare(world.actsAbout(ines), 0)
+        world.phone.program.paperLog.importThem()
+        compare(world.actsAbout(ines), before)
+        awaitWords("Nothing was imported.")
     }
 }
