@@ -2149,14 +2149,6 @@
         <translation>La fila de encabezado nombra las columnas sheet, date, student, procedure y role (first, second u observed); además puede haber categories, surgeon, site, room, start, end, preceptor, credential, operation y canceled. Nada que señale a un paciente.</translation>
     </message>
     <message>
-        <source>Where the rows come from; it stays with each sheet</source>
-        <translation>De dónde vienen las filas; queda con cada hoja</translation>
-    </message>
-    <message>
-        <source>paper log of spring, page 3</source>
-        <translation>registro en papel de primavera, página 3</translation>
-    </message>
-    <message>
         <source>Comes from: %1</source>
         <translation>Viene de: %1</translation>
     </message>
@@ -2208,6 +2200,14 @@
     <message>
         <source>Change where it comes from</source>
         <translation>Cambiar de dónde viene</translation>
+    </message>
+    <message>
+        <source>Where the rows come from, such as paper log of spring, page 3; it stays with each sheet</source>
+        <translation>De dónde vienen las filas, por ejemplo registro en papel de primavera, página 3; queda con cada hoja</translation>
+    </message>
+    <message>
+        <source>Whose log it is: by the name in each row, or of one student alone</source>
+        <translation>De quién es el registro: según el nombre de cada fila, o de un solo estudiante</translation>
     </message>
 </context>
 <context>
@@ -7484,10 +7484,6 @@
         <translation>%1 a %2</translation>
     </message>
     <message>
-        <source>Whoever is named in each row</source>
-        <translation>Quien se nombra en cada fila</translation>
-    </message>
-    <message>
         <source>Say first where the rows come from: it stays with each sheet.</source>
         <translation>Diga primero de dónde vienen las filas: queda con cada hoja.</translation>
     </message>
@@ -7542,6 +7538,10 @@
             <numerusform>Se omite, ya está aquí: %n hoja</numerusform>
             <numerusform>Se omiten, ya están aquí: %n hojas</numerusform>
         </translation>
+    </message>
+    <message>
+        <source>By name</source>
+        <translation>Por nombre</translation>
     </message>
 </context>
 <context>

@@ -46,8 +46,7 @@ PageFrame {
         }
         EntryField {
             objectName: "logSource"
-            label: qsTr("Where the rows come from; it stays with each sheet")
-            hint: qsTr("paper log of spring, page 3")
+            label: qsTr("Where the rows come from, such as paper log of spring, page 3; it stays with each sheet")
             most: 400
             text: page.log.source
             onEdited: text => page.log.source = text
@@ -71,7 +70,7 @@ PageFrame {
     }
     SectionTitle {
         visible: !page.done && page.log.owners.length > 2
-        text: qsTr("Whose log it is")
+        text: qsTr("Whose log it is: by the name in each row, or of one student alone")
     }
     PickList {
         objectName: "logOwner"

@@ -118,7 +118,7 @@ void PaperLogImport::setChecked(bool checked)
 
 void PaperLogImport::begin()
 {
-    m_owners = {tr("Whoever is named in each row")};
+    m_owners = {tr("By name")};
     m_ids.clear();
     const session::Directory directory(m_desk.session());
     for (const session::Person& person : directory.people()) {
