@@ -51,7 +51,7 @@ base::Result<bool> takeSets(CaseInput& input, const session::Session& session, c
     for (std::size_t i = 0; i < students.size(); ++i) {
         session::SetsAround sets = session::setsAround(session, students[i], today);
         if (const base::Result<bool> loaded = load(sets.inForce); !loaded) {
-            return loaded;
+            return loaded.error();
         }
         for (const session::OtherSet& other : sets.others) {
             (void)load(other.set).ok(); // one that is not at hand is named all the same

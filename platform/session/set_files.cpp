@@ -122,7 +122,7 @@ base::Result<bool> keepSetFile(Session& session, const SetFile& file)
         return true;
     }
     if (const base::Result<bool> kept = session.setNote(noteOf(file.digest), bytesOf(file.text)); !kept) {
-        return kept;
+        return kept.error();
     }
     const std::vector<keys::Hash> before = digestsKept(session);
     if (std::find(before.begin(), before.end(), file.digest) != before.end()) {
