@@ -105,31 +105,42 @@ std::optional<Finding> RowParser::readHeader(std::size_t line, std::span<const s
             }
         }
     }
+    return lackingColumns(line);
+}
+
+std::optional<Finding> RowParser::lackingColumns(std::size_t line)
+{
     std::vector<std::string_view> missing;
     for (const Column column : {Column::Sheet, Column::Date, Column::Student, Column::Procedure}) {
-        if (m_place[static_cast<std::size_t>(column)] == absent) {
+        if (!has(column)) {
             missing.push_back(name(column));
         }
     }
     std::vector<std::string_view> missingMarks;
     for (const Skill skill : allSkills) {
-        if (m_place[static_cast<std::size_t>(columnOf(skill))] == absent) {
+        if (!has(columnOf(skill))) {
             missingMarks.push_back(name(columnOf(skill)));
         }
     }
     // A paper log carries no marks: then all ten columns may be away.
-    const bool paperLog =
-        missingMarks.size() == skillCount && m_place[static_cast<std::size_t>(Column::Imported)] != absent;
-    if (!paperLog) {
+    std::string_view mend = "begin the file with a header row that names every column";
+    const bool marksAway = missingMarks.size() == skillCount;
+    m_everyRowImported = m_expectsPaperLog && marksAway && has(Column::Role) && !has(Column::Imported);
+    if (marksAway && !m_everyRowImported && !has(Column::Imported) && (m_expectsPaperLog || has(Column::Role))) {
+        missing.push_back(name(m_expectsPaperLog ? Column::Role : Column::Imported));
+        mend = m_expectsPaperLog
+                   ? "a paper log needs no marks: write first, second or observed on every row under role"
+                   : "a paper log needs no marks: write Y on every row under imported, and its role under role";
+    } else if (!marksAway || !(m_everyRowImported || has(Column::Imported))) {
         missing.insert(missing.end(), missingMarks.begin(), missingMarks.end());
     }
-    if (!missing.empty()) {
-        return Finding{line, std::string(missing.front()),
-                       "the header row lacks " + std::string(missing.size() == 1 ? "the column " : "the columns ") +
-                           joinedNames(missing),
-                       "begin the file with a header row that names every column"};
+    if (missing.empty()) {
+        return std::nullopt;
     }
-    return std::nullopt;
+    return Finding{line, std::string(missing.front()),
+                   "the header row lacks " + std::string(missing.size() == 1 ? "the column " : "the columns ") +
+                       joinedNames(missing),
+                   std::string(mend)};
 }
 
 std::string_view RowParser::cell(std::span<const std::string_view> fields, Column column) const
@@ -293,7 +304,7 @@ std::optional<Finding> RowParser::readStanding(std::size_t line, std::span<const
 std::optional<Finding> RowParser::readImport(std::size_t line, std::span<const std::string_view> fields,
                                              CaseRow& row) const
 {
-    const std::string_view importedCell = cell(fields, Column::Imported);
+    const std::string_view importedCell = m_everyRowImported ? "Y" : cell(fields, Column::Imported);
     const std::optional<bool> imported = yesCell(importedCell);
     if (!imported) {
         return finding(line, Column::Imported, quoted(importedCell) + " is neither Y nor empty",

@@ -73,6 +73,10 @@ public:
 
     explicit RowParser(Normalize normalize = {}) : m_normalize(std::move(normalize)) {}
 
+    /// From now on the file is said to be a paper log: where the ten mark columns are away and `role` is there,
+    /// `imported` may be away too, and every row is one from a paper log.
+    void expectPaperLog() { m_expectsPaperLog = true; }
+
     /// Takes the header record. The finding says why the file cannot be read at all.
     std::optional<Finding> readHeader(std::size_t line, std::span<const std::string_view> fields);
     /// Cells of the header row.
@@ -85,6 +89,9 @@ public:
     std::optional<Finding> readRow(std::size_t line, std::span<const std::string_view> fields, CaseRow& row) const;
 
 private:
+    [[nodiscard]] bool has(Column column) const { return m_place[static_cast<std::size_t>(column)] != absent; }
+    /// What of the columns a file must have it lacks.
+    [[nodiscard]] std::optional<Finding> lackingColumns(std::size_t line);
     [[nodiscard]] std::string_view cell(std::span<const std::string_view> fields, Column column) const;
     void assignText(std::string& target, std::string_view value) const;
     std::optional<Finding> readKeys(std::size_t line, std::span<const std::string_view> fields, CaseRow& row) const;
@@ -98,6 +105,8 @@ private:
     Normalize m_normalize;
     std::array<std::size_t, columnCount> m_place{};
     std::size_t m_width = 0;
+    bool m_expectsPaperLog = false;
+    bool m_everyRowImported = false; ///< although no column says so
     std::vector<std::string> m_unknown;
 };
 

@@ -39,6 +39,9 @@ public:
     /// From now on a row that is refused takes its whole sheet with it.
     void wholeSheetsOnly() { m_wholeSheets = true; }
 
+    /// The file is said to be a paper log: see RowParser.
+    void expectPaperLog() { m_parser.expectPaperLog(); }
+
     /// From now on a sheet from a paper log that is not initialed is marked as BookSheet::importNotInitialed.
     void holdImports() { m_holdImports = true; }
 

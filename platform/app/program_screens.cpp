@@ -1,5 +1,7 @@
 #include "platform/app/program_screens.h"
 
+#include "platform/session/rule_writing.h"
+#include "platform/session/set_files.h"
 #include "qml/words/bridge.h"
 
 namespace peelpack::app {
@@ -9,6 +11,11 @@ using shell::Phone;
 using shell::SettingUp;
 
 constexpr const char* secret = "harbor linen oak";
+/// A requirement set that does not ship with Peelpack; invented.
+constexpr const char* ownSet =
+    R"({"id": "two-rooms", "title": "Two rooms of general surgery, while the others are closed",
+ "source": "Invented for the screens", "notApplicable": ["counts"], "assistCounts": false,
+ "targets": [{"id": "first-general", "roles": ["first"], "categories": ["general"], "required": 24}], "limits": []})";
 
 void fillRules(program::RulesDraft& draft)
 {
@@ -104,6 +111,38 @@ void walkCards(ScreenWalk& walk, program::ProgramPages& program)
     program.vouching()->drop();
     openPage(walk, "paperToCut");
     walk.shoot("86-papers");
+}
+
+/// A paper log of which one row of each sort comes: two that can be imported, and some that cannot.
+void walkPaperLog(ScreenWalk& walk, program::ProgramPages& program)
+{
+    program::PaperLogImport* log = program.paperLog();
+    openPage(walk, "paperLog");
+    log->ready();
+    walk.shoot("77-paper-log");
+    log->setSource(QStringLiteral("paper log of spring, page 3"));
+    const QByteArray student = program.people()->students()->rows().front().name.toUtf8();
+    log->open(QStringLiteral("spring.csv"), QByteArrayLiteral("name,case\nOda Lindqvist,hernia\n"));
+    walk.shoot("77-no-paper-log");
+    const QByteArray rows = "sheet,date,student,procedure,role,site\n"
+                            "p1,2026-01-14," +
+                            student +
+                            ",Laparoscopic cholecystectomy,first,North Campus\n"
+                            "p2,2026-01-15," +
+                            student +
+                            ",Laparoscopic appendectomy,second,North Campus\n"
+                            "p3,2026-01-15,Nobody Known,Laparoscopic appendectomy,second,North Campus\n"
+                            "p4,2026-01-16," +
+                            student +
+                            ",Laparoscopic appendectomy,,North Campus\n"
+                            "p5,2026-01-16," +
+                            student + ",Laparoscopic appendectomy,first,MRN 445566\n";
+    log->open(QStringLiteral("spring.csv"), rows);
+    walk.shoot("77-paper-log-read");
+    log->importThem();
+    walk.shoot("77-imported");
+    log->open(QStringLiteral("spring.csv"), rows);
+    walk.shoot("77-here-already");
 }
 
 /// The rules besides the policy as an instructor sees them: days and sites are theirs to change, the rest to be read.
@@ -205,6 +244,38 @@ void walkDirectorsRules(ScreenWalk& walk, program::ProgramPages& program)
     walkOwnProcedures(walk, *program.procedures());
 }
 
+/// Sets that do not ship: one that cannot be used, one that is offered, and one of which only the name has come in.
+void walkOwnSet(ScreenWalk& walk, Phone& phone)
+{
+    program::RulesDraft* draft = phone.program()->rules()->draft();
+    draft->openSet(QByteArray(ownSet).replace(": 24", ": 0").replace("\"two", "\"\", \"other\": \"two"));
+    walk.shoot("95-set-with-faults");
+    draft->openSet(ownSet);
+    walk.shoot("95-own-set");
+    const auto file = session::setFileFrom(QByteArray(ownSet).replace("24", "30").toStdString());
+    const auto policy = session::policyInForce(phone.staffDesk()->session());
+    if (!file || !policy) {
+        walk.fail(QStringLiteral("The invented set cannot be used."));
+        return;
+    }
+    const session::Rules named{
+        file.value().set.id, file.value().digest, policy->term, policy->firstDay, policy->lastDay, policy->counted, {}};
+    if (!session::changeRules(phone.staffDesk()->session(), named)) {
+        walk.fail(QStringLiteral("The rules cannot be changed."));
+        return;
+    }
+    phone.staffDesk()->refresh();
+    walk.put("staffHome", "over", QString());
+    walk.put("staffHome", "place", 1);
+    walk.shoot("99-set-not-at-hand");
+    phone.staff()->missingSets()->open(ownSet); // another one
+    walk.put("staffHome", "over", QStringLiteral("rules"));
+    walk.shoot("99-another-set");
+    phone.staff()->missingSets()->open(QByteArray::fromStdString(file.value().text));
+    walk.shoot("99-set-opened");
+    walk.put("staffHome", "place", 3);
+}
+
 } // namespace
 
 void walkFirstDirector(ScreenWalk& walk, Phone& phone)
@@ -238,6 +309,7 @@ void walkProgram(ScreenWalk& walk, Phone& phone)
 {
     walkPeople(walk, *phone.program());
     walkAnswer(walk, *phone.program());
+    walkPaperLog(walk, *phone.program());
     walkCards(walk, *phone.program());
     walkRules(walk, *phone.program(), *phone.staffDesk());
 }
@@ -285,6 +357,10 @@ void walkDirector(ScreenWalk& walk, Phone& phone)
     walkDirectorsRules(walk, *phone.program());
     openPage(walk, "handOver");
     walk.shoot("98-hand-over");
+    openPage(walk, "rules");
+    rules->beginDraft();
+    walk.put("programRulesPage", "changing", true);
+    walkOwnSet(walk, phone);
     phone.lock();
 }
 

@@ -65,6 +65,10 @@ base::Result<session::Rules> rulesFrom(const Arguments& arguments)
     }
     rules.requirementSet = checked.value().id;
     rules.setDigest = keys::hash({}, {keys::bytesOf(text.value())});
+    const std::vector<std::string>& shipped = files::shippedSetIds();
+    if (std::find(shipped.begin(), shipped.end(), set) == shipped.end()) {
+        rules.setText = text.value();
+    }
     rules.term = typed(arguments, "term");
     rules.firstDay = from.value().value_or(base::Date());
     rules.lastDay = to.value().value_or(rules.firstDay);

@@ -8,9 +8,11 @@
 #include "platform/cli/rule_words.h"
 #include "platform/cli/short_id.h"
 #include "platform/cli/vault_access.h"
+#include "platform/files/text_file.h"
 #include "platform/session/directory.h"
 #include "platform/session/program_rules.h"
 #include "platform/session/rule_writing.h"
+#include "platform/session/set_files.h"
 #include "platform/session/setup.h"
 #include "platform/session/system_clock.h"
 #include "sync/keys/code.h"
@@ -253,6 +255,26 @@ base::Result<Answer> showProgram(const Arguments& arguments)
     return answer;
 }
 
+/// Keeps the file of a set that the rules name, so that this vault counts by it.
+base::Result<Answer> takeSet(const Arguments& arguments)
+{
+    base::Result<std::string> text = files::readWholeFile(arguments.operands.front(), session::mostSetBytes);
+    base::Result<OpenedVault> opened = openVault(arguments);
+    if (const base::Error* error = base::firstError(text, opened)) {
+        return *error;
+    }
+    const base::Result<session::SetFile> file =
+        session::openMissingSet(*opened.value().session, std::move(text).value());
+    if (!file) {
+        return base::Error{file.error().code, arguments.operands.front() + ": " + file.error().sentence};
+    }
+    Answer answer;
+    answer.json = {{"requirementSet", file.value().set.id}, {"title", file.value().set.title}};
+    answer.text = "Kept: " + file.value().set.id + ", " + file.value().set.title +
+                  ". This vault counts by it where it is in force.\n";
+    return answer;
+}
+
 } // namespace
 
 std::vector<Command> programCommands()
@@ -296,6 +318,13 @@ std::vector<Command> programCommands()
           withVaultOptions(rules),
           "peelpack program rules --set cap15 --counted own-phone,card\n  from here on cap15 is in force"},
          [](const Arguments& arguments) { return give(arguments, changeRules(arguments)); }},
+        {{"program set",
+          "Keep the file of a requirement set that the rules name and that does not ship with Peelpack.",
+          {"FILE"},
+          withVaultOptions({}),
+          "peelpack program set our-set.json --vault ines.peelvault\n  the file is compared, to the byte, with the one "
+          "that the director put in force"},
+         [](const Arguments& arguments) { return give(arguments, takeSet(arguments)); }},
         {{"program show",
           "The rules in force, the people and their devices, the preceptors and their cards.",
           {},

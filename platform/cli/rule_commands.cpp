@@ -37,8 +37,8 @@ base::Result<std::string> classGiven(const Arguments& arguments)
     return name;
 }
 
-/// A class may be told its rules before anybody is in it; a mistyped one would be told them for ever. A vault that holds
-/// no students at all cannot say.
+/// A class may be told its rules before anybody is in it; a mistyped one would be told them for ever. A vault that
+/// holds no students at all cannot say.
 void remarkOnNobody(const session::Session& session, const std::string& className)
 {
     if (!className.empty() && !session::studentsOf(session).empty() &&
@@ -82,7 +82,7 @@ base::Result<Answer> requirements(const Arguments& arguments)
         }
         const auto written =
             session::changeRequirements(session, {className.value(), *from.value(), told.value().requirementSet,
-                                                  told.value().setDigest, reason.value()});
+                                                  told.value().setDigest, reason.value(), told.value().setText});
         if (!written) {
             return written.error();
         }

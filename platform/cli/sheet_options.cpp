@@ -7,6 +7,7 @@
 #include "platform/cli/output.h"
 #include "platform/files/text_file.h"
 #include "platform/files/time_of_day.h"
+#include "platform/session/sheets.h"
 
 #include <algorithm>
 #include <array>
@@ -48,7 +49,7 @@ journal::Draft draftOf(const sheet::CaseRow& row)
 {
     journal::Draft draft;
     draft.procedures = {row.procedure};
-    draft.head = headOfRow(row);
+    draft.head = session::headOfRow(row);
     for (const sheet::Skill skill : sheet::allSkills) {
         if (row.marks.of(skill) != sheet::Mark::Unmarked) {
             draft.marks.push_back({skill, row.marks.of(skill), {}});
@@ -63,17 +64,6 @@ std::string placeOf(const std::string& file, std::size_t line, const std::string
 }
 
 } // namespace
-
-journal::Head headOfRow(const sheet::CaseRow& row)
-{
-    return {row.date,
-            row.surgeon,
-            row.site,
-            row.room,
-            files::minuteOf(row.start).value_or(journal::notSaid),
-            files::minuteOf(row.end).value_or(journal::notSaid),
-            row.canceled};
-}
 
 void setMark(std::vector<journal::SkillMark>& marks, journal::SkillMark mark)
 {

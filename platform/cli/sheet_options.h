@@ -1,6 +1,5 @@
 #pragma once
 
-#include "core/sheet/case_row.h"
 #include "platform/cli/vault_access.h"
 #include "platform/session/signing.h"
 
@@ -25,9 +24,6 @@ base::Result<std::vector<journal::SkillMark>> marksFrom(const Arguments& argumen
 
 /// Puts a mark among others, in the order of the skills; one of the same skill is replaced.
 void setMark(std::vector<journal::SkillMark>& marks, journal::SkillMark mark);
-
-/// The head that a row gives its sheet; a time of day that is none is not said.
-journal::Head headOfRow(const sheet::CaseRow& row);
 
 /// True when an option that headOptions() lists was given.
 bool changesHead(const Arguments& arguments);

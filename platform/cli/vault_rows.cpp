@@ -39,7 +39,7 @@ base::Result<bool> takeSets(CaseInput& input, const session::Session& session, c
     const base::Date today = session::today(session);
     const auto load = [&](const session::SetByName& named) -> base::Result<bool> {
         if (!input.setsById.contains(named.id)) {
-            base::Result<requirement::RequirementSet> set = session::setNamed(named);
+            base::Result<requirement::RequirementSet> set = session::setNamed(session, named);
             if (!set) {
                 return set.error();
             }
@@ -51,7 +51,7 @@ base::Result<bool> takeSets(CaseInput& input, const session::Session& session, c
     for (std::size_t i = 0; i < students.size(); ++i) {
         session::SetsAround sets = session::setsAround(session, students[i], today);
         if (const base::Result<bool> loaded = load(sets.inForce); !loaded) {
-            return loaded;
+            return loaded.error();
         }
         for (const session::OtherSet& other : sets.others) {
             (void)load(other.set).ok(); // one that is not at hand is named all the same

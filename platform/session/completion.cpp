@@ -3,7 +3,6 @@
 #include "core/base/text.h"
 #include "core/tally/tally.h"
 #include "platform/files/requirement_json.h"
-#include "platform/files/resources.h"
 #include "platform/session/case_book.h"
 #include "platform/session/program_rules.h"
 #include "sync/keys/code.h"
@@ -128,20 +127,18 @@ std::optional<journal::Position> saidAlready(const Session& session, const journ
 }
 
 /// The set that the rules name, to the byte.
-base::Result<requirement::RequirementSet> exactSet(const SetByName& named, const std::string& setText)
+base::Result<requirement::RequirementSet> exactSet(const Session& session, const SetByName& named,
+                                                   const std::string& setText)
 {
-    const base::Result<std::string> text =
-        setText.empty() ? files::shippedText("requirements/" + named.id + ".json") : setText;
-    if (!text) {
-        return outside("The requirement set in force, " + named.id +
-                       ", is not a shipped one; give its file with --set.");
+    if (setText.empty()) {
+        return setNamed(session, named);
     }
-    if (keys::hash({}, {keys::bytesOf(text.value())}) != named.digest) {
+    if (keys::hash({}, {keys::bytesOf(setText)}) != named.digest) {
         return outside("The requirement set at hand is not the one in force as " + named.id +
                        ". Give its file with --set, or put the set in force again with \"program rules\"" +
                        (named.from ? " or \"program requirements\"." : "."));
     }
-    return files::requirementSetFromJson(text.value());
+    return files::requirementSetFromJson(setText);
 }
 
 std::string noteOf(const keys::Id& student)
@@ -171,7 +168,7 @@ base::Result<CompletionState> completionState(const Session& session, const cata
     if (!head) {
         return base::Error{base::ErrorCode::NotFound, "Nothing of this student is here."};
     }
-    const base::Result<requirement::RequirementSet> set = exactSet(named, setText);
+    const base::Result<requirement::RequirementSet> set = exactSet(session, named, setText);
     if (!set) {
         return set.error();
     }

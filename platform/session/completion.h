@@ -23,9 +23,9 @@ struct CompletionState {
 
     [[nodiscard]] bool complete() const { return counted == required; }
 };
-/// `setText` is the file of the set in force where it is none of the shipped ones, else empty. NotFound: no rules are
-/// in force, or nothing of the student is here. BadValue: the set at hand is not, to the byte, the one that is in
-/// force.
+/// `setText` is the file of the set in force where it neither ships nor is kept in the vault, else empty. NotFound: no
+/// rules are in force, nothing of the student is here, or the set is not at hand. BadValue: the set at hand is not, to
+/// the byte, the one that is in force.
 base::Result<CompletionState> completionState(const Session& session, const catalogue::Catalogue& catalogue,
                                               const keys::Id& student, const std::string& setText = {});
 

@@ -58,6 +58,35 @@ std::vector<bool> importedAlready(const record::StudentRecord& student, const st
     return already;
 }
 
+ImportFor importFor(const Session& session, const Person& student, std::vector<PaperLogSheet> sheets,
+                    const std::string& source)
+{
+    ImportFor planned{student, {}, {}};
+    std::vector<PaperSheet> papers;
+    papers.reserve(sheets.size());
+    for (const PaperLogSheet& one : sheets) {
+        papers.push_back(one.sheet);
+    }
+    const std::vector<bool> already = importedAlready(session.recordOf(student.id), papers, source);
+    for (std::size_t i = 0; i < sheets.size(); ++i) {
+        (already[i] ? planned.alreadyHere : planned.sheets).push_back(std::move(sheets[i]));
+    }
+    return planned;
+}
+
+base::Result<std::vector<keys::Id>> importSheets(Session& session, const ImportFor& planned, const std::string& source)
+{
+    if (planned.sheets.empty()) {
+        return std::vector<keys::Id>{};
+    }
+    std::vector<PaperSheet> papers;
+    papers.reserve(planned.sheets.size());
+    for (const PaperLogSheet& one : planned.sheets) {
+        papers.push_back(one.sheet);
+    }
+    return importSheets(session, planned.student.id, papers, source);
+}
+
 base::Result<std::vector<keys::Id>> importSheets(Session& session, const keys::Id& student,
                                                  const std::vector<PaperSheet>& sheets, const std::string& source)
 {

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "platform/session/directory.h"
 #include "platform/session/sheets.h"
 
 #include <string>
@@ -18,6 +19,16 @@ struct PaperSheet {
     std::string operation; ///< equal on two sheets of a student: one operation; empty: the sheet is one
 };
 
+/// Such a sheet where it stands in a file.
+struct PaperLogSheet {
+    std::size_t line = 0; ///< of its first row
+    std::string student;  ///< as written there
+    PaperSheet sheet;
+};
+
+/// Where sheets come from, such as "paper log of spring, page 3", has at most so many characters.
+inline constexpr std::size_t mostSource = 400;
+
 /// Whether such a sheet can be written; the sentence says what is wrong with it.
 base::Result<bool> importable(const PaperSheet& sheet, const std::string& source);
 
@@ -25,6 +36,17 @@ base::Result<bool> importable(const PaperSheet& sheet, const std::string& source
 /// imported. As many as are there: two like ones that came in together are two.
 std::vector<bool> importedAlready(const record::StudentRecord& student, const std::vector<PaperSheet>& sheets,
                                   const std::string& source);
+
+/// What of a paper log is imported for one student, and what is left out because it is here already.
+struct ImportFor {
+    Person student;
+    std::vector<PaperLogSheet> sheets;
+    std::vector<PaperLogSheet> alreadyHere;
+};
+ImportFor importFor(const Session& session, const Person& student, std::vector<PaperLogSheet> sheets,
+                    const std::string& source);
+/// As below.
+base::Result<std::vector<keys::Id>> importSheets(Session& session, const ImportFor& planned, const std::string& source);
 
 /// Imports sheets of one student in one transaction; `source`: where they come from. Answers their ids, in order.
 /// BadValue: not staff, or a sheet that cannot be written.

@@ -1,7 +1,7 @@
 #include "platform/session/program_rules.h"
 
-#include "platform/files/requirement_json.h"
 #include "platform/files/resources.h"
+#include "platform/session/set_files.h"
 #include "sync/keys/hash.h"
 #include "sync/merge/record_content.h"
 #include "sync/trust/policy.h"
@@ -100,27 +100,30 @@ SetByName namedSet(const Session& session, const keys::Id& student, const base::
     return namedSet(session, classesOf(session, student), day);
 }
 
-base::Result<requirement::RequirementSet> setNamed(const SetByName& named)
+base::Result<requirement::RequirementSet> setNamed(const Session& session, const SetByName& named)
 {
-    return files::requirementSet(named.id);
+    base::Result<SetFile> file = setFileNamed(session, named);
+    return file ? base::Result<requirement::RequirementSet>(std::move(file).value().set) : file.error();
 }
 
 base::Result<requirement::RequirementSet> setInForce(const Session& session, const keys::Id& student,
                                                      const base::Date& day)
 {
-    return setNamed(namedSet(session, student, day));
+    return setNamed(session, namedSet(session, student, day));
 }
 
 base::Result<requirement::RequirementSet> setInForce(const Session& session, const std::string& className,
                                                      const base::Date& day)
 {
-    return setNamed(namedSet(session, className.empty() ? std::vector<std::string>() : std::vector{className}, day));
+    return setNamed(session,
+                    namedSet(session, className.empty() ? std::vector<std::string>() : std::vector{className}, day));
 }
 
 base::Result<requirement::RequirementSet> setOfPolicy(const Session& session)
 {
     const std::optional<journal::Policy> policy = policyInForce(session);
-    return files::requirementSet(policy ? policy->requirementSet : files::usualSetId);
+    return setNamed(session, policy ? SetByName{policy->requirementSet, policy->setDigest, {}, {}, {}}
+                                    : SetByName{files::usualSetId, {}, {}, {}, {}});
 }
 
 SetsAround setsAround(const Session& session, const keys::Id& student, const base::Date& day)

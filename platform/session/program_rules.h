@@ -36,8 +36,8 @@ struct SetByName {
 SetByName namedSet(const Session& session, const std::vector<std::string>& classes, const base::Date& day);
 SetByName namedSet(const Session& session, const keys::Id& student, const base::Date& day);
 
-/// A set by its name, from what is shipped or a file. BadValue, NotFound: it is not at hand.
-base::Result<requirement::RequirementSet> setNamed(const SetByName& named);
+/// A set by its name, from what ships and what the vault keeps (set_files.h). NotFound: it is not at hand.
+base::Result<requirement::RequirementSet> setNamed(const Session& session, const SetByName& named);
 /// The set in force for a student, or for a class (empty: for who has none), on a day. Errors as above.
 base::Result<requirement::RequirementSet> setInForce(const Session& session, const keys::Id& student,
                                                      const base::Date& day);

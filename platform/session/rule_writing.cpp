@@ -4,6 +4,7 @@
 #include "core/catalogue/overlay.h"
 #include "platform/files/text_file.h"
 #include "platform/session/program_catalogue.h"
+#include "platform/session/set_files.h"
 #include "sync/journal/rule_fields.h"
 #include "sync/trust/rights.h"
 
@@ -79,6 +80,16 @@ base::Result<std::vector<Item>> without(std::vector<Item> items, std::string Ite
     return items;
 }
 
+/// Keeps the text of a set that does not ship, before a rule names it.
+base::Result<bool> keep(Session& session, const std::string& setText)
+{
+    if (setText.empty() || session.role() != journal::Role::Director) {
+        return true;
+    }
+    const base::Result<SetFile> file = setFileFrom(setText);
+    return file ? keepSetFile(session, file.value()) : file.error();
+}
+
 } // namespace
 
 bool mayWriteRule(const Session& session, journal::Kind kind)
@@ -88,6 +99,9 @@ bool mayWriteRule(const Session& session, journal::Kind kind)
 
 base::Result<journal::Position> changeRules(Session& session, const Rules& rules)
 {
+    if (const base::Result<bool> kept = keep(session, rules.setText); !kept) {
+        return kept.error();
+    }
     return write(
         session,
         journal::Policy{
@@ -97,6 +111,9 @@ base::Result<journal::Position> changeRules(Session& session, const Rules& rules
 
 base::Result<journal::Position> changeRequirements(Session& session, const ToldChange& told)
 {
+    if (const base::Result<bool> kept = keep(session, told.setText); !kept) {
+        return kept.error();
+    }
     const auto& changes = session.rules().changes;
     return write(
         session,

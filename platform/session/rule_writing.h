@@ -25,6 +25,7 @@ struct ToldChange {
     std::string requirementSet; ///< id
     keys::Hash setDigest;       ///< of the set's text
     std::string reason;         ///< never empty
+    std::string setText;        ///< as in Rules
 };
 base::Result<journal::Position> changeRequirements(Session& session, const ToldChange& told);
 

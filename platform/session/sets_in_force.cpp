@@ -17,7 +17,7 @@ base::Result<SetsInForce> setsInForce(const Session& session, std::span<const ke
             std::find_if(names.begin(), names.end(), [&](const SetByName& one) { return one.isSameSet(named); });
         found.ofStudent.push_back(static_cast<std::size_t>(known - names.begin()));
         if (known == names.end()) {
-            base::Result<requirement::RequirementSet> set = setNamed(named);
+            base::Result<requirement::RequirementSet> set = setNamed(session, named);
             if (!set) {
                 return set.error();
             }
@@ -46,7 +46,7 @@ std::vector<role::RoleRules> roleRulesInForce(const Session& session, std::span<
         auto found =
             std::find_if(known.begin(), known.end(), [&](const auto& one) { return one.first.isSameSet(named); });
         if (found == known.end()) {
-            const base::Result<requirement::RequirementSet> set = setNamed(named);
+            const base::Result<requirement::RequirementSet> set = setNamed(session, named);
             known.emplace_back(named, set ? role::RoleRules{set.value().notApplicable} : role::RoleRules{});
             found = std::prev(known.end());
         }

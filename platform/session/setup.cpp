@@ -2,6 +2,7 @@
 
 #include "platform/session/directory.h"
 #include "platform/session/refusal.h"
+#include "platform/session/set_files.h"
 #include "platform/vault/vault_error.h"
 #include "sync/keys/card.h"
 #include "sync/keys/code.h"
@@ -124,6 +125,13 @@ base::Result<bool> beginProgram(vault::Vault& vault, const keys::SigningKey& pro
     change.certificates.push_back(std::move(certificate).value());
     change.entries.push_back({feed, 0, std::move(entry).value().bytes});
     setIdentity(change, program, person, Role::Director, name);
+    if (!rules.setText.empty()) {
+        const base::Result<SetFile> file = setFileFrom(rules.setText);
+        if (!file) {
+            return file.error();
+        }
+        keepSetFile(change, file.value());
+    }
     return saved(vault, change);
 }
 

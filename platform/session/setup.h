@@ -17,6 +17,7 @@ struct Rules {
     base::Date firstDay;
     base::Date lastDay;
     std::uint8_t counted = 3; ///< as in a policy: own phone and card
+    std::string setText;      ///< of a set that does not ship: the vault keeps it; empty: it ships
 };
 
 /// Makes a fresh vault the director's: certificate of the program key, first policy. The program key itself is kept

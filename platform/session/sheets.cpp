@@ -1,5 +1,6 @@
 #include "platform/session/sheets.h"
 
+#include "platform/files/time_of_day.h"
 #include "platform/session/program_rules.h"
 
 #include <algorithm>
@@ -85,6 +86,17 @@ journal::Draft draftOf(const record::Content& content)
         }
     }
     return draft;
+}
+
+journal::Head headOfRow(const sheet::CaseRow& row)
+{
+    return {row.date,
+            row.surgeon,
+            row.site,
+            row.room,
+            files::minuteOf(row.start).value_or(journal::notSaid),
+            files::minuteOf(row.end).value_or(journal::notSaid),
+            row.canceled};
 }
 
 record::RowRules rowRules(const Session& session, const catalogue::Catalogue& catalogue)

@@ -2,6 +2,7 @@
 
 #include "core/catalogue/catalogue.h"
 #include "core/record/case_rows.h"
+#include "core/sheet/case_row.h"
 #include "platform/session/session.h"
 
 namespace peelpack::session {
@@ -30,6 +31,8 @@ base::Id idOf(const keys::Id& id);
 /// What a record holds, in the journal's words.
 journal::Head headOf(const record::Head& head);
 journal::Draft draftOf(const record::Content& content);
+/// The head that a row of a case-sheet file gives its sheet; a time of day that is none is not said.
+journal::Head headOfRow(const sheet::CaseRow& row);
 
 /// The catalogue's categories and the policy in force, as the rows of a tally need them. The catalogue must outlive it.
 record::RowRules rowRules(const Session& session, const catalogue::Catalogue& catalogue);

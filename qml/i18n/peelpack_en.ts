@@ -155,6 +155,30 @@
     </message>
 </context>
 <context>
+    <name>PaperLogPage</name>
+    <message numerus="yes">
+        <source>Will be imported, not attested: %n sheet(s)</source>
+        <translation>
+            <numerusform>Will be imported, not attested: %n sheet</numerusform>
+            <numerusform>Will be imported, not attested: %n sheets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Left out, here already: %n sheet(s)</source>
+        <translation>
+            <numerusform>Left out, here already: %n sheet</numerusform>
+            <numerusform>Left out, here already: %n sheets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Import these %n sheet(s)</source>
+        <translation>
+            <numerusform>Import this %n sheet</numerusform>
+            <numerusform>Import these %n sheets</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>PaperToCutPage</name>
     <message numerus="yes">
         <source>%n invitation(s), to be cut apart and given out. Whoever has one can join in that name.</source>
@@ -471,6 +495,51 @@
         <translation>
             <numerusform>%n skill marked</numerusform>
             <numerusform>%n skills marked</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::program::PaperLogImport</name>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>and %n more</numerusform>
+            <numerusform>and %n more</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s)</source>
+        <translation>
+            <numerusform>%n sheet</numerusform>
+            <numerusform>%n sheets</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Refused: %1 of %n row(s)</source>
+        <translation>
+            <numerusform>Refused: %1 of %n row</numerusform>
+            <numerusform>Refused: %1 of %n rows</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n sheet(s) imported</source>
+        <translation>
+            <numerusform>%1: %n sheet imported</numerusform>
+            <numerusform>%1: %n sheets imported</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Imported, not attested: %n sheet(s). Each counts once an instructor has initialed it; they wait under Check.</source>
+        <translation>
+            <numerusform>Imported, not attested: %n sheet. It counts once an instructor has initialed it; it waits under Check.</numerusform>
+            <numerusform>Imported, not attested: %n sheets. Each counts once an instructor has initialed it; they wait under Check.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Left out, here already: %n sheet(s)</source>
+        <translation>
+            <numerusform>Left out, here already: %n sheet</numerusform>
+            <numerusform>Left out, here already: %n sheets</numerusform>
         </translation>
     </message>
 </context>

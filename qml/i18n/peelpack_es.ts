@@ -1769,6 +1769,13 @@
     </message>
 </context>
 <context>
+    <name>MissingSetCard</name>
+    <message>
+        <source>Open the set&apos;s file</source>
+        <translation>Abrir el archivo del conjunto</translation>
+    </message>
+</context>
+<context>
     <name>MyPhonePage</name>
     <message>
         <source>My phone</source>
@@ -2203,6 +2210,94 @@
     <message>
         <source>Shown only now. It opens this device&apos;s vault when you have forgotten your PIN or passphrase: keep it on paper, not on this device.</source>
         <translation>Solo se muestra ahora. Abre la bóveda de este equipo si se olvidan el PIN o la frase de contraseña: debe quedar en papel, no en este equipo.</translation>
+    </message>
+</context>
+<context>
+    <name>PaperLogPage</name>
+    <message>
+        <source>Is this the paper log?</source>
+        <translation>¿Es este el registro en papel?</translation>
+    </message>
+    <message>
+        <source>What was imported</source>
+        <translation>Lo que se importó</translation>
+    </message>
+    <message>
+        <source>Earlier paper log</source>
+        <translation>Registro en papel anterior</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Atrás</translation>
+    </message>
+    <message>
+        <source>What a class logged on paper comes in from a table (CSV). Such a sheet has no marks, says &quot;imported, not attested&quot; wherever it is shown, and counts only once an instructor has initialed it.</source>
+        <translation>Lo que una clase anotó en papel entra desde una tabla (CSV). Una hoja así no tiene marcas, dice «importada, no atestiguada» dondequiera que se muestre y cuenta solo cuando un docente le ha puesto sus iniciales.</translation>
+    </message>
+    <message>
+        <source>The header row names the columns sheet, date, student, procedure and role (first, second or observed); beside them may stand categories, surgeon, site, room, start, end, preceptor, credential, operation and canceled. Nothing that points at a patient.</source>
+        <translation>La fila de encabezado nombra las columnas sheet, date, student, procedure y role (first, second u observed); además puede haber categories, surgeon, site, room, start, end, preceptor, credential, operation y canceled. Nada que señale a un paciente.</translation>
+    </message>
+    <message>
+        <source>Comes from: %1</source>
+        <translation>Viene de: %1</translation>
+    </message>
+    <message>
+        <source>Whose log it is</source>
+        <translation>De quién es el registro</translation>
+    </message>
+    <message>
+        <source>I looked at it: none of this points at a patient</source>
+        <translation>Lo revisé: nada de esto señala a un paciente</translation>
+    </message>
+    <message>
+        <source>What looked like a patient identifier is imported then, and stays.</source>
+        <translation>Lo que parecía identificar a un paciente se importa entonces, y queda.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Will be imported, not attested: %n sheet(s)</source>
+        <translation>
+            <numerusform>Se importará, no atestiguada: %n hoja</numerusform>
+            <numerusform>Se importarán, no atestiguadas: %n hojas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Left out, here already: %n sheet(s)</source>
+        <translation>
+            <numerusform>Se omite, ya está aquí: %n hoja</numerusform>
+            <numerusform>Se omiten, ya están aquí: %n hojas</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Import these %n sheet(s)</source>
+        <translation>
+            <numerusform>Importar esta %n hoja</numerusform>
+            <numerusform>Importar estas %n hojas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Choose another file</source>
+        <translation>Elegir otro archivo</translation>
+    </message>
+    <message>
+        <source>Choose the file</source>
+        <translation>Elegir el archivo</translation>
+    </message>
+    <message>
+        <source>Import another file</source>
+        <translation>Importar otro archivo</translation>
+    </message>
+    <message>
+        <source>Change where it comes from</source>
+        <translation>Cambiar de dónde viene</translation>
+    </message>
+    <message>
+        <source>Where the rows come from, such as paper log of spring, page 3; it stays with each sheet</source>
+        <translation>De dónde vienen las filas, por ejemplo registro en papel de primavera, página 3; queda con cada hoja</translation>
+    </message>
+    <message>
+        <source>Whose log it is: by the name in each row, or of one student alone</source>
+        <translation>De quién es el registro: según el nombre de cada fila, o de un solo estudiante</translation>
     </message>
 </context>
 <context>
@@ -3589,10 +3684,6 @@
         <translation>Nadie pidió revisar esa marca, o ya se respondió.</translation>
     </message>
     <message>
-        <source>The requirement set in force, %1, is not a shipped one; give its file with --set.</source>
-        <translation>El conjunto de requisitos en vigor, %1, no viene incluido; indique su archivo con --set.</translation>
-    </message>
-    <message>
         <source>The requirement set at hand is not the one in force as %1. Give its file with --set, or put the set in force again with &quot;program rules&quot;.</source>
         <translation>El conjunto de requisitos que hay no es el que está en vigor como %1. Indique su archivo con --set, o póngalo otra vez en vigor con &quot;program rules&quot;.</translation>
     </message>
@@ -4191,6 +4282,681 @@
     <message>
         <source>This invitation is not open any more.</source>
         <translation>Esta invitación ya no está abierta.</translation>
+    </message>
+    <message>
+        <source>The requirement set is larger than 1 MiB; check that it is the right file.</source>
+        <translation>El conjunto de requisitos pesa más de 1 MiB; compruebe que es el archivo correcto.</translation>
+    </message>
+    <message>
+        <source>The requirement set %1 is not one that ships with Peelpack, and its file is not at hand here. Ask the director for the file and open it.</source>
+        <translation>El conjunto de requisitos %1 no viene con Peelpack y su archivo no está aquí. Pida el archivo a la dirección y ábralo.</translation>
+    </message>
+    <message>
+        <source>The rules name no set that is just this file, to the byte. Ask the director for the file that was put in force.</source>
+        <translation>Las reglas no nombran ningún conjunto que sea exactamente este archivo, byte por byte. Pida a la dirección el archivo que se puso en vigor.</translation>
+    </message>
+    <message>
+        <source>The requirement set cannot be used:</source>
+        <translation>El conjunto de requisitos no se puede usar:</translation>
+    </message>
+    <message>
+        <source>the whole</source>
+        <translation>el conjunto</translation>
+    </message>
+    <message>
+        <source>this is no object</source>
+        <translation>no es un objeto</translation>
+    </message>
+    <message>
+        <source>write { ... }</source>
+        <translation>escriba { ... }</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no known member</source>
+        <translation>&quot;%1&quot; no es un miembro conocido</translation>
+    </message>
+    <message>
+        <source>it is missing</source>
+        <translation>falta</translation>
+    </message>
+    <message>
+        <source>add it</source>
+        <translation>agréguelo</translation>
+    </message>
+    <message>
+        <source>it is no text</source>
+        <translation>no es un texto</translation>
+    </message>
+    <message>
+        <source>put it in quotes</source>
+        <translation>póngalo entre comillas</translation>
+    </message>
+    <message>
+        <source>it is no whole number from 0 up</source>
+        <translation>no es un número entero desde 0</translation>
+    </message>
+    <message>
+        <source>write a number such as 15, without quotes</source>
+        <translation>escriba un número como 15, sin comillas</translation>
+    </message>
+    <message>
+        <source>it is no list</source>
+        <translation>no es una lista</translation>
+    </message>
+    <message>
+        <source>write [ ... ]</source>
+        <translation>escriba [ ... ]</translation>
+    </message>
+    <message>
+        <source>write [ ... ], or leave it out</source>
+        <translation>escriba [ ... ], o quítelo</translation>
+    </message>
+    <message>
+        <source>one of the list is no text</source>
+        <translation>uno de la lista no es un texto</translation>
+    </message>
+    <message>
+        <source>put each in quotes</source>
+        <translation>ponga cada uno entre comillas</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no role that counts</source>
+        <translation>&quot;%1&quot; no es un rol que cuente</translation>
+    </message>
+    <message>
+        <source>use first, second or both</source>
+        <translation>use first, second o los dos</translation>
+    </message>
+    <message>
+        <source>use ids such as general, or specialties</source>
+        <translation>use identificadores como general, o specialties</translation>
+    </message>
+    <message>
+        <source>use an id such as diagnostic-endoscopy</source>
+        <translation>use un identificador como diagnostic-endoscopy</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no first-scrub skill</source>
+        <translation>&quot;%1&quot; no es una habilidad de primer instrumentista</translation>
+    </message>
+    <message>
+        <source>use verify, setup, counts, pass or technique</source>
+        <translation>use verify, setup, counts, pass o technique</translation>
+    </message>
+    <message>
+        <source>it is neither true nor false</source>
+        <translation>no es ni true ni false</translation>
+    </message>
+    <message>
+        <source>write true or false, without quotes</source>
+        <translation>escriba true o false, sin comillas</translation>
+    </message>
+    <message>
+        <source>there is no list of targets</source>
+        <translation>no hay lista de metas</translation>
+    </message>
+    <message>
+        <source>add &quot;targets&quot;: [ ... ]</source>
+        <translation>agregue &quot;targets&quot;: [ ... ]</translation>
+    </message>
+    <message>
+        <source>the set has no id</source>
+        <translation>el conjunto no tiene identificador</translation>
+    </message>
+    <message>
+        <source>give it a short id such as cap15</source>
+        <translation>dele un identificador corto como cap15</translation>
+    </message>
+    <message>
+        <source>the set has no title</source>
+        <translation>el conjunto no tiene título</translation>
+    </message>
+    <message>
+        <source>say in a few words what it requires</source>
+        <translation>diga en pocas palabras qué exige</translation>
+    </message>
+    <message>
+        <source>there is no target</source>
+        <translation>no hay ninguna meta</translation>
+    </message>
+    <message>
+        <source>add at least one</source>
+        <translation>agregue al menos una</translation>
+    </message>
+    <message>
+        <source>there are %1 targets</source>
+        <translation>hay %1 metas</translation>
+    </message>
+    <message>
+        <source>use at most %1</source>
+        <translation>use como máximo %1</translation>
+    </message>
+    <message>
+        <source>more than one target has a spread</source>
+        <translation>más de una meta tiene reparto</translation>
+    </message>
+    <message>
+        <source>keep the spread of one target</source>
+        <translation>deje el reparto de una sola meta</translation>
+    </message>
+    <message>
+        <source>the target has no id</source>
+        <translation>la meta no tiene identificador</translation>
+    </message>
+    <message>
+        <source>give it a short id such as first-general</source>
+        <translation>dele un identificador corto como first-general</translation>
+    </message>
+    <message>
+        <source>the id &quot;%1&quot; is used twice</source>
+        <translation>el identificador &quot;%1&quot; se usa dos veces</translation>
+    </message>
+    <message>
+        <source>give every target an id of its own</source>
+        <translation>dé a cada meta su propio identificador</translation>
+    </message>
+    <message>
+        <source>the target accepts no role</source>
+        <translation>la meta no acepta ningún rol</translation>
+    </message>
+    <message>
+        <source>list first, second or both</source>
+        <translation>ponga first, second o los dos</translation>
+    </message>
+    <message>
+        <source>the target has no category</source>
+        <translation>la meta no tiene categoría</translation>
+    </message>
+    <message>
+        <source>list ids such as general, or specialties</source>
+        <translation>ponga identificadores como general, o specialties</translation>
+    </message>
+    <message>
+        <source>%1 cases are required</source>
+        <translation>se exigen %1 casos</translation>
+    </message>
+    <message>
+        <source>require 1 to %1</source>
+        <translation>exija de 1 a %1</translation>
+    </message>
+    <message>
+        <source>a cap of 0 lets no case count</source>
+        <translation>con un tope de 0 no cuenta ningún caso</translation>
+    </message>
+    <message>
+        <source>leave the cap out, or raise it</source>
+        <translation>quite el tope, o súbalo</translation>
+    </message>
+    <message>
+        <source>with %1 cases at most in each of %2 categories, %3 can never be reached</source>
+        <translation>con %1 casos como máximo en cada una de %2 categorías, nunca se llega a %3</translation>
+    </message>
+    <message>
+        <source>raise the cap or lower what is required</source>
+        <translation>suba el tope o baje lo que se exige</translation>
+    </message>
+    <message>
+        <source>a spread of 0 reserves no seat</source>
+        <translation>un reparto de 0 no reserva ningún lugar</translation>
+    </message>
+    <message>
+        <source>leave the spread out, or use numbers from 1</source>
+        <translation>quite el reparto, o use números desde 1</translation>
+    </message>
+    <message>
+        <source>it asks for %1 specialties and the target has %2</source>
+        <translation>pide %1 especialidades y la meta tiene %2</translation>
+    </message>
+    <message>
+        <source>ask for fewer specialties or add categories</source>
+        <translation>pida menos especialidades o agregue categorías</translation>
+    </message>
+    <message>
+        <source>%1 × %2 is more than the %3 required</source>
+        <translation>%1 × %2 es más que los %3 exigidos</translation>
+    </message>
+    <message>
+        <source>lower the spread or raise what is required</source>
+        <translation>baje el reparto o suba lo que se exige</translation>
+    </message>
+    <message>
+        <source>it asks for more cases of a specialty than the cap of %1 allows</source>
+        <translation>pide más casos de una especialidad de los que permite el tope de %1</translation>
+    </message>
+    <message>
+        <source>raise the cap or lower the spread</source>
+        <translation>suba el tope o baje el reparto</translation>
+    </message>
+    <message>
+        <source>a category that is no specialty cannot be part of a spread</source>
+        <translation>una categoría que no es una especialidad no puede formar parte de un reparto</translation>
+    </message>
+    <message>
+        <source>take diagnostic-endoscopy and labor-delivery out of this target</source>
+        <translation>quite diagnostic-endoscopy y labor-delivery de esta meta</translation>
+    </message>
+    <message>
+        <source>the category has two limits</source>
+        <translation>la categoría tiene dos límites</translation>
+    </message>
+    <message>
+        <source>keep one of them</source>
+        <translation>deje uno de los dos</translation>
+    </message>
+    <message>
+        <source>the limit is out of range</source>
+        <translation>el límite está fuera de lo posible</translation>
+    </message>
+    <message>
+        <source>use 0 to %1</source>
+        <translation>use de 0 a %1</translation>
+    </message>
+    <message>
+        <source>this is almost the column %1</source>
+        <translation>se parece a la columna %1</translation>
+    </message>
+    <message>
+        <source>write it as %1, or rename it if it is something else</source>
+        <translation>escríbala como %1, o cámbiele el nombre si es otra cosa</translation>
+    </message>
+    <message>
+        <source>the column is there twice</source>
+        <translation>la columna está dos veces</translation>
+    </message>
+    <message>
+        <source>keep one of the two</source>
+        <translation>deje una de las dos</translation>
+    </message>
+    <message>
+        <source>the columns are separated by %1</source>
+        <translation>las columnas están separadas por %1</translation>
+    </message>
+    <message>
+        <source>semicolons</source>
+        <translation>puntos y comas</translation>
+    </message>
+    <message>
+        <source>tabs</source>
+        <translation>tabuladores</translation>
+    </message>
+    <message>
+        <source>vertical bars</source>
+        <translation>barras verticales</translation>
+    </message>
+    <message>
+        <source>save the file with commas between the columns</source>
+        <translation>guarde el archivo con comas entre las columnas</translation>
+    </message>
+    <message>
+        <source>the header row lacks the column %1</source>
+        <translation>a la fila de encabezado le falta la columna %1</translation>
+    </message>
+    <message>
+        <source>the header row lacks the columns %1</source>
+        <translation>a la fila de encabezado le faltan las columnas %1</translation>
+    </message>
+    <message>
+        <source>begin the file with a header row that names every column</source>
+        <translation>empiece el archivo con una fila de encabezado que nombre todas las columnas</translation>
+    </message>
+    <message>
+        <source>a paper log needs no marks: write first, second or observed on every row under role</source>
+        <translation>un registro en papel no necesita marcas: escriba first, second u observed en cada fila, bajo role</translation>
+    </message>
+    <message>
+        <source>a paper log needs no marks: write Y on every row under imported, and its role under role</source>
+        <translation>un registro en papel no necesita marcas: escriba Y en cada fila bajo imported, y su rol bajo role</translation>
+    </message>
+    <message>
+        <source>the row has 1 cell and the header has %1</source>
+        <translation>la fila tiene 1 celda y el encabezado %1</translation>
+    </message>
+    <message>
+        <source>the row has %1 cells and the header has %2</source>
+        <translation>la fila tiene %1 celdas y el encabezado %2</translation>
+    </message>
+    <message>
+        <source>add or remove commas; quote a text that contains one</source>
+        <translation>agregue o quite comas; ponga entre comillas un texto que lleve una</translation>
+    </message>
+    <message>
+        <source>the sheet has no id</source>
+        <translation>la hoja no tiene identificador</translation>
+    </message>
+    <message>
+        <source>give every sheet of the student an id of its own</source>
+        <translation>dé a cada hoja del estudiante su propio identificador</translation>
+    </message>
+    <message>
+        <source>the row names no student</source>
+        <translation>la fila no nombra a ningún estudiante</translation>
+    </message>
+    <message>
+        <source>write the student&apos;s name or number</source>
+        <translation>escriba el nombre o el número del estudiante</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no whole number</source>
+        <translation>&quot;%1&quot; no es un número entero</translation>
+    </message>
+    <message>
+        <source>give the rows that are one pathology the same number, such as 1</source>
+        <translation>dé el mismo número, como 1, a las filas que son una sola patología</translation>
+    </message>
+    <message>
+        <source>there is no date</source>
+        <translation>no hay fecha</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no date as 2026-03-12 is, or no day of the years 1900 to 2199</source>
+        <translation>&quot;%1&quot; no es una fecha como 2026-03-12, o no es un día de los años 1900 a 2199</translation>
+    </message>
+    <message>
+        <source>write year, month and day of the case, as in 2026-03-12</source>
+        <translation>escriba año, mes y día del caso, como en 2026-03-12</translation>
+    </message>
+    <message>
+        <source>there is no procedure</source>
+        <translation>no hay procedimiento</translation>
+    </message>
+    <message>
+        <source>write the procedure performed</source>
+        <translation>escriba el procedimiento realizado</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no mark</source>
+        <translation>&quot;%1&quot; no es una marca</translation>
+    </message>
+    <message>
+        <source>write Y, N or NA, or leave it empty</source>
+        <translation>escriba Y, N o NA, o déjelo vacío</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no category</source>
+        <translation>&quot;%1&quot; no es una categoría</translation>
+    </message>
+    <message>
+        <source>write ids such as general or eye, the logged one first, with | between</source>
+        <translation>escriba identificadores como general o eye, primero el anotado, con | entre ellos</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is listed twice</source>
+        <translation>&quot;%1&quot; está dos veces</translation>
+    </message>
+    <message>
+        <source>list each category once</source>
+        <translation>ponga cada categoría una vez</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; stands alone</source>
+        <translation>&quot;%1&quot; va sola</translation>
+    </message>
+    <message>
+        <source>log the procedure under %1 only, or under the specialties only</source>
+        <translation>anote el procedimiento solo en %1, o solo en las especialidades</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is neither Y nor empty</source>
+        <translation>&quot;%1&quot; no es Y ni está vacío</translation>
+    </message>
+    <message>
+        <source>write Y for a case canceled before incision, else leave it empty</source>
+        <translation>escriba Y si el caso se canceló antes de la incisión; si no, déjelo vacío</translation>
+    </message>
+    <message>
+        <source>write Y for a row from a paper log, else leave it empty</source>
+        <translation>escriba Y si la fila viene de un registro en papel; si no, déjelo vacío</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no way of signing</source>
+        <translation>&quot;%1&quot; no es una forma de firmar</translation>
+    </message>
+    <message>
+        <source>write own-phone, card, card-new, drawn or paper, or leave it empty</source>
+        <translation>escriba own-phone, card, card-new, drawn o paper, o déjelo vacío</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no day of the calendar</source>
+        <translation>&quot;%1&quot; no es un día del calendario</translation>
+    </message>
+    <message>
+        <source>write the date as 2026-03-12, or leave it empty</source>
+        <translation>escriba la fecha como 2026-03-12, o déjela vacía</translation>
+    </message>
+    <message>
+        <source>the role follows from the marks and is not written</source>
+        <translation>el rol se deduce de las marcas y no se escribe</translation>
+    </message>
+    <message>
+        <source>leave it empty, or write Y under imported for a row from a paper log</source>
+        <translation>déjelo vacío, o escriba Y bajo imported si la fila viene de un registro en papel</translation>
+    </message>
+    <message>
+        <source>a row from a paper log needs its role</source>
+        <translation>una fila de un registro en papel necesita su rol</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is no role</source>
+        <translation>&quot;%1&quot; no es un rol</translation>
+    </message>
+    <message>
+        <source>write first, second or observed</source>
+        <translation>escriba first, second u observed</translation>
+    </message>
+    <message>
+        <source>a row from a paper log carries no marks</source>
+        <translation>una fila de un registro en papel no lleva marcas</translation>
+    </message>
+    <message>
+        <source>empty the ten marks, or empty imported and role</source>
+        <translation>vacíe las diez marcas, o vacíe imported y role</translation>
+    </message>
+    <message>
+        <source>no such column is known, and it was not read</source>
+        <translation>no se conoce esa columna, y no se leyó</translation>
+    </message>
+    <message>
+        <source>check its spelling</source>
+        <translation>revise cómo está escrita</translation>
+    </message>
+    <message>
+        <source>sheet &quot;%1&quot; of %2 has another %3 on another row, so all of it is refused</source>
+        <translation>la hoja &quot;%1&quot; de %2 tiene otro %3 en otra fila, por eso se rechaza entera</translation>
+    </message>
+    <message>
+        <source>make the rows of a sheet equal, or give the second sheet an id of its own</source>
+        <translation>iguale las filas de la hoja, o dé a la segunda hoja su propio identificador</translation>
+    </message>
+    <message>
+        <source>the catalogue has no procedure &quot;%1&quot;</source>
+        <translation>el catálogo no tiene el procedimiento &quot;%1&quot;</translation>
+    </message>
+    <message>
+        <source>write a name from the catalogue, or name its specialty under categories</source>
+        <translation>escriba un nombre del catálogo, o diga su especialidad bajo categories</translation>
+    </message>
+    <message>
+        <source>shorthand is not enough here: write what was done, such as %1, or name its specialty under categories</source>
+        <translation>aquí no basta la abreviatura: escriba lo que se hizo, como %1, o diga su especialidad bajo categories</translation>
+    </message>
+    <message>
+        <source>&quot;%1&quot; is the name of %2</source>
+        <translation>&quot;%1&quot; es el nombre de %2</translation>
+    </message>
+    <message>
+        <source>write one of these ids</source>
+        <translation>escriba uno de estos identificadores</translation>
+    </message>
+    <message>
+        <source>this is no time of day</source>
+        <translation>no es una hora del día</translation>
+    </message>
+    <message>
+        <source>write it as 07:30, 24 hours</source>
+        <translation>escríbala como 07:30, de 24 horas</translation>
+    </message>
+    <message>
+        <source>character %1 begins what looks like %2</source>
+        <translation>en el carácter %1 empieza lo que parece %2</translation>
+    </message>
+    <message>
+        <source>take out everything that can point at a patient</source>
+        <translation>quite todo lo que pueda señalar a un paciente</translation>
+    </message>
+    <message>
+        <source>more than %1 rows cannot be used</source>
+        <translation>más de %1 filas no se pueden usar</translation>
+    </message>
+    <message>
+        <source>check that this is a case-sheet file</source>
+        <translation>compruebe que es un archivo de hojas de caso</translation>
+    </message>
+    <message>
+        <source>the file is empty</source>
+        <translation>el archivo está vacío</translation>
+    </message>
+    <message>
+        <source>begin it with a header row</source>
+        <translation>empiécelo con una fila de encabezado</translation>
+    </message>
+    <message>
+        <source>more than one student has this name</source>
+        <translation>más de un estudiante tiene este nombre</translation>
+    </message>
+    <message>
+        <source>give the rows of each a file of their own, and say whose it is</source>
+        <translation>dé a las filas de cada uno su propio archivo, y diga de quién es</translation>
+    </message>
+    <message>
+        <source>no student of this name is enrolled</source>
+        <translation>no hay ningún estudiante inscrito con este nombre</translation>
+    </message>
+    <message>
+        <source>write the name as it was enrolled</source>
+        <translation>escriba el nombre como se inscribió</translation>
+    </message>
+    <message>
+        <source>this is not the student whose log it is</source>
+        <translation>este no es el estudiante de quien es el registro</translation>
+    </message>
+    <message>
+        <source>write the name as it was enrolled, or take the rows out</source>
+        <translation>escriba el nombre como se inscribió, o quite las filas</translation>
+    </message>
+    <message>
+        <source>this looks like %1</source>
+        <translation>esto parece %1</translation>
+    </message>
+    <message>
+        <source>take it out; what is imported stays</source>
+        <translation>quítelo; lo que se importa queda</translation>
+    </message>
+    <message>
+        <source>only rows from a paper log are imported</source>
+        <translation>solo se importan filas de un registro en papel</translation>
+    </message>
+    <message>
+        <source>write Y here and first, second or observed under role, and empty the marks</source>
+        <translation>escriba aquí Y y bajo role first, second u observed, y vacíe las marcas</translation>
+    </message>
+    <message>
+        <source>nobody attests a row from a paper log</source>
+        <translation>nadie atestigua una fila de un registro en papel</translation>
+    </message>
+    <message>
+        <source>empty the cell; name the preceptor under preceptor</source>
+        <translation>vacíe la celda; nombre al preceptor bajo preceptor</translation>
+    </message>
+    <message>
+        <source>an initial is not imported</source>
+        <translation>las iniciales no se importan</translation>
+    </message>
+    <message>
+        <source>empty the cell; an instructor initials the sheet once it is here</source>
+        <translation>vacíe la celda; un docente pone sus iniciales cuando la hoja esté aquí</translation>
+    </message>
+    <message>
+        <source>feedback is not imported</source>
+        <translation>los comentarios no se importan</translation>
+    </message>
+    <message>
+        <source>empty the cell</source>
+        <translation>vacíe la celda</translation>
+    </message>
+    <message>
+        <source>a sheet has at most %1 procedures</source>
+        <translation>una hoja tiene como máximo %1 procedimientos</translation>
+    </message>
+    <message>
+        <source>give the rest a sheet of its own, with the same operation</source>
+        <translation>dé al resto su propia hoja, con la misma operación</translation>
+    </message>
+    <message>
+        <source>shorten or correct the texts of this sheet</source>
+        <translation>acorte o corrija los textos de esta hoja</translation>
+    </message>
+    <message>
+        <source>a record number</source>
+        <translation>un número de expediente</translation>
+    </message>
+    <message>
+        <source>a date</source>
+        <translation>una fecha</translation>
+    </message>
+    <message>
+        <source>an age over 89</source>
+        <translation>una edad de más de 89</translation>
+    </message>
+    <message>
+        <source>a phone number</source>
+        <translation>un número de teléfono</translation>
+    </message>
+    <message>
+        <source>an e-mail address</source>
+        <translation>un correo electrónico</translation>
+    </message>
+    <message>
+        <source>a social security number</source>
+        <translation>un número de seguro social</translation>
+    </message>
+    <message>
+        <source>a patient&apos;s name</source>
+        <translation>el nombre de un paciente</translation>
+    </message>
+    <message>
+        <source>%1; the row is joined, so all of sheet &quot;%2&quot; is refused</source>
+        <translation>%1; la fila está unida, por eso se rechaza toda la hoja &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>%1; all of sheet &quot;%2&quot; is refused</source>
+        <translation>%1; se rechaza toda la hoja &quot;%2&quot;</translation>
+    </message>
+    <message>
+        <source>Line %1, column %2: %3</source>
+        <translation>Línea %1, columna %2: %3</translation>
+    </message>
+    <message>
+        <source>Line %1: %2</source>
+        <translation>Línea %1: %2</translation>
+    </message>
+    <message>
+        <source>%1: %2; %3.</source>
+        <translation>En %1: %2; %3.</translation>
+    </message>
+    <message>
+        <source>%1; %2.</source>
+        <translation>%1: %2.</translation>
+    </message>
+</context>
+<context>
+    <name>SetChoice</name>
+    <message>
+        <source>Another set, from a file</source>
+        <translation>Otro conjunto, de un archivo</translation>
+    </message>
+    <message>
+        <source>A requirement set written as JSON; it is checked before it is offered here.</source>
+        <translation>Un conjunto de requisitos escrito en JSON; se revisa antes de ofrecerlo aquí.</translation>
     </message>
 </context>
 <context>
@@ -5014,6 +5780,14 @@
     <message>
         <source>To a new director</source>
         <translation>A una nueva dirección</translation>
+    </message>
+    <message>
+        <source>Earlier paper log</source>
+        <translation>Registro en papel anterior</translation>
+    </message>
+    <message>
+        <source>Import what a class logged on paper</source>
+        <translation>Importar lo que una clase anotó en papel</translation>
     </message>
 </context>
 <context>
@@ -7043,6 +7817,99 @@
     </message>
 </context>
 <context>
+    <name>peelpack::program::PaperLogImport</name>
+    <message>
+        <source>%1; %2.</source>
+        <translation>%1; %2.</translation>
+    </message>
+    <message>
+        <source>Line %1: %2</source>
+        <translation>Línea %1: %2</translation>
+    </message>
+    <message>
+        <source>Line %1, column %2: %3</source>
+        <translation>Línea %1, columna %2: %3</translation>
+    </message>
+    <message numerus="yes">
+        <source>and %n more</source>
+        <translation>
+            <numerusform>y %n más</numerusform>
+            <numerusform>y %n más</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>%n sheet(s)</source>
+        <translation>
+            <numerusform>%n hoja</numerusform>
+            <numerusform>%n hojas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>%1 to %2</source>
+        <translation>%1 a %2</translation>
+    </message>
+    <message>
+        <source>By name</source>
+        <translation>Por nombre</translation>
+    </message>
+    <message>
+        <source>Say first where the rows come from: it stays with each sheet.</source>
+        <translation>Diga primero de dónde vienen las filas: queda con cada hoja.</translation>
+    </message>
+    <message>
+        <source>Where the rows come from looks like %1. No patient identifiers belong here; say it otherwise.</source>
+        <translation>De dónde vienen las filas parece %1. Aquí no va nada que identifique a un paciente; dígalo de otra manera.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Refused: %1 of %n row(s)</source>
+        <translation>
+            <numerusform>Rechazadas: %1 de %n fila</numerusform>
+            <numerusform>Rechazadas: %1 de %n filas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing in this file is new: what can be imported is here already.</source>
+        <translation>En este archivo no hay nada nuevo: lo que se puede importar ya está aquí.</translation>
+    </message>
+    <message>
+        <source>No row stands in this file. Choose another one.</source>
+        <translation>En este archivo no hay ninguna fila. Elija otro.</translation>
+    </message>
+    <message>
+        <source>Nothing in this file can be imported as it is.</source>
+        <translation>Nada de este archivo se puede importar tal como está.</translation>
+    </message>
+    <message>
+        <source>%1: %2 Nothing of this student was imported, nor of those after; choose the file again.</source>
+        <translation>%1: %2 No se importó nada de este estudiante ni de los siguientes; elija el archivo de nuevo.</translation>
+    </message>
+    <message numerus="yes">
+        <source>%1: %n sheet(s) imported</source>
+        <translation>
+            <numerusform>%1: %n hoja importada</numerusform>
+            <numerusform>%1: %n hojas importadas</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Nothing was imported.</source>
+        <translation>No se importó nada.</translation>
+    </message>
+    <message numerus="yes">
+        <source>Imported, not attested: %n sheet(s). Each counts once an instructor has initialed it; they wait under Check.</source>
+        <translation>
+            <numerusform>Importada, no atestiguada: %n hoja. Cuenta cuando un docente le ha puesto sus iniciales; espera en Revisar.</numerusform>
+            <numerusform>Importadas, no atestiguadas: %n hojas. Cada una cuenta cuando un docente le ha puesto sus iniciales; esperan en Revisar.</numerusform>
+        </translation>
+    </message>
+    <message numerus="yes">
+        <source>Left out, here already: %n sheet(s)</source>
+        <translation>
+            <numerusform>Se omite, ya está aquí: %n hoja</numerusform>
+            <numerusform>Se omiten, ya están aquí: %n hojas</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>peelpack::program::PaperToCut</name>
     <message>
         <source>No invitation is open.</source>
@@ -7217,10 +8084,6 @@
         <translation>Elija los requisitos que están en vigor.</translation>
     </message>
     <message>
-        <source>The set in force is not one of those shipped with the app: choose one of them, or use the peelpack command with the set&apos;s file.</source>
-        <translation>Los requisitos en vigor no son de los que trae la aplicación: elija unos de ellos o use el comando peelpack con su archivo.</translation>
-    </message>
-    <message>
         <source>At least one way of signing has to count.</source>
         <translation>Debe contar al menos una forma de firmar.</translation>
     </message>
@@ -7231,6 +8094,21 @@
     <message>
         <source>The term ends before it begins: look at the two days again.</source>
         <translation>El periodo termina antes de empezar: revise los dos días.</translation>
+    </message>
+    <message>
+        <source>The file of the set in force is not at hand here: open it, or choose another set.</source>
+        <translation>El archivo del conjunto en vigor no está aquí: ábralo, o elija otro conjunto.</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::program::SetRows</name>
+    <message>
+        <source>From a file: %1, %2</source>
+        <translation>De un archivo: %1, %2</translation>
+    </message>
+    <message>
+        <source>A set that ships with Peelpack has the id %1. Give the set in the file an id of its own.</source>
+        <translation>Un conjunto que viene con Peelpack tiene el identificador %1. Dé al conjunto del archivo su propio identificador.</translation>
     </message>
 </context>
 <context>
@@ -7417,6 +8295,17 @@
     <message>
         <source>Student</source>
         <translation>Estudiante</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::student::MissingSets</name>
+    <message>
+        <source>The program&apos;s rules name the requirement set %1, which does not ship with Peelpack, and its file is not at hand here: nothing is counted under it. Ask the director for the file and open it.</source>
+        <translation>Las reglas del programa nombran el conjunto de requisitos %1, que no viene con Peelpack, y su archivo no está aquí: según él no se cuenta nada. Pida el archivo a la dirección y ábralo.</translation>
+    </message>
+    <message>
+        <source>Kept on this device: %1.</source>
+        <translation>Guardado en este dispositivo: %1.</translation>
     </message>
 </context>
 <context>
@@ -7619,6 +8508,26 @@
     <message>
         <source>Also recorded, not counted: %1.</source>
         <translation>También en el registro, pero sin contar: %1.</translation>
+    </message>
+    <message>
+        <source>Complete by exception</source>
+        <translation>Cumplido por excepción</translation>
+    </message>
+    <message>
+        <source>Complete</source>
+        <translation>Cumplido</translation>
+    </message>
+    <message>
+        <source>Marked complete on %1 by %2, under %3.</source>
+        <translation>Dado por cumplido el %1 por %2, según %3.</translation>
+    </message>
+    <message>
+        <source>%1 of %2 cases counted when it was decided.</source>
+        <translation>Contaban %1 de %2 casos cuando se decidió.</translation>
+    </message>
+    <message>
+        <source>Why: %1</source>
+        <translation>Motivo: %1</translation>
     </message>
 </context>
 <context>

@@ -2,12 +2,15 @@ import QtQuick
 import QtQuick.Controls.Basic
 import Peelpack.Parts
 import Peelpack.Instructor
+import Peelpack.Student
 
 // The class at a glance: a table where there is room, cards on a phone.
 FocusScope {
     id: page
 
     required property ClassBoard board
+    required property MissingSets missingSets
+    required property Share share
     readonly property bool table: width >= 860 * (0.3 + 0.7 * Look.textScale) && board.targets.length > 0 && board.targets.length < 7
     readonly property real nameWidth: 150 * Look.textScale
     readonly property real numberWidth: 68 * Look.textScale
@@ -49,8 +52,12 @@ FocusScope {
                 font.weight: Font.Bold
                 Accessible.role: Accessible.Heading
             }
+            MissingSetCard {
+                sets: page.missingSets
+                share: page.share
+            }
             NoteBox {
-                text: page.board.error
+                text: page.missingSets.missing.length > 0 ? "" : page.board.error
                 grave: true
             }
             EntryField {

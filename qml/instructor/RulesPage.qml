@@ -1,12 +1,15 @@
 import QtQuick
 import Peelpack.Parts
 import Peelpack.Instructor
+import Peelpack.Student
 
 // What is required and who may sign: to be read.
 PageFrame {
     id: page
 
     required property RulesInForce rules
+    required property MissingSets missingSets
+    required property Share share
     signal openProgram(string page)
 
     kicker: rules.term
@@ -28,11 +31,18 @@ PageFrame {
         }
     }
 
+    MissingSetCard {
+        sets: page.missingSets
+        share: page.share
+    }
     NoteBox {
-        text: page.rules.error
+        text: page.missingSets.missing.length > 0 ? "" : page.rules.error
         grave: true
     }
-    SectionTitle { text: qsTr("Requirements: %1").arg(page.rules.title) }
+    SectionTitle {
+        visible: page.rules.title.length > 0
+        text: qsTr("Requirements: %1").arg(page.rules.title)
+    }
     Lines { lines: page.rules.targets }
     SectionTitle { text: qsTr("How signatures count") }
     Lines { lines: page.rules.signatures }

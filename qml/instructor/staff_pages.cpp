@@ -8,8 +8,14 @@ namespace peelpack::instructor {
 StaffPages::StaffPages(StaffDesk& desk, QObject* parent)
     : QObject(parent), m_desk(desk), m_checks(desk), m_pending(desk), m_list(desk, m_checks, m_pending),
       m_sheet(desk, m_checks, m_list, m_pending), m_amending(desk, m_sheet), m_board(desk, m_checks),
-      m_student(desk, m_checks, m_list), m_parcels(desk, m_pending), m_rules(desk)
+      m_student(desk, m_checks, m_list), m_parcels(desk, m_pending), m_rules(desk),
+      m_missingSets(desk.session(), [this] {
+          static_cast<void>(m_pending.writeNow());
+          m_desk.refresh();
+          m_rules.read();
+      })
 {
+    connect(&desk, &StaffDesk::changed, &m_missingSets, &student::MissingSets::read);
     connect(&desk, &StaffDesk::changed, this, &StaffPages::changed);
 }
 

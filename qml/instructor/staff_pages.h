@@ -5,6 +5,7 @@
 #include "qml/instructor/rules_in_force.h"
 #include "qml/instructor/staff_parcels.h"
 #include "qml/instructor/student_of_class.h"
+#include "qml/student/missing_sets.h"
 
 namespace peelpack::instructor {
 
@@ -22,6 +23,7 @@ class StaffPages : public QObject {
     Q_PROPERTY(peelpack::instructor::ClassBoard* board READ board CONSTANT)
     Q_PROPERTY(peelpack::instructor::StudentOfClass* student READ student CONSTANT)
     Q_PROPERTY(peelpack::instructor::StaffParcels* parcels READ parcels CONSTANT)
+    Q_PROPERTY(peelpack::student::MissingSets* missingSets READ missingSets CONSTANT)
     Q_PROPERTY(peelpack::instructor::RulesInForce* rules READ rules CONSTANT)
 
 public:
@@ -37,6 +39,7 @@ public:
     [[nodiscard]] ClassBoard* board() { return &m_board; }
     [[nodiscard]] StudentOfClass* student() { return &m_student; }
     [[nodiscard]] StaffParcels* parcels() { return &m_parcels; }
+    [[nodiscard]] student::MissingSets* missingSets() { return &m_missingSets; }
     [[nodiscard]] RulesInForce* rules() { return &m_rules; }
 
 Q_SIGNALS:
@@ -53,6 +56,7 @@ private:
     StudentOfClass m_student;
     StaffParcels m_parcels;
     RulesInForce m_rules;
+    student::MissingSets m_missingSets;
 };
 
 } // namespace peelpack::instructor

@@ -43,6 +43,7 @@ FocusScope {
             case "preceptor": return preceptor
             case "card": return place.program.cardMaking.made ? cardMade : card
             case "vouch": return vouch
+            case "paperLog": return paperLog
             case "paperToCut": return paperToCut
             case "rules": return rules
             case "requirements": return requirements
@@ -184,6 +185,14 @@ FocusScope {
         }
     }
     Component {
+        id: paperLog
+        PaperLogPage {
+            log: place.program.paperLog
+            share: place.share
+            onBack: place.goBack()
+        }
+    }
+    Component {
         id: paperToCut
         PaperToCutPage {
             paperToCut: place.program.paperToCut
@@ -195,6 +204,7 @@ FocusScope {
         id: rules
         ProgramRulesPage {
             rules: place.program.rules
+            share: place.share
             onBack: place.goBack()
         }
     }
@@ -202,6 +212,7 @@ FocusScope {
         id: requirements
         RequirementsPage {
             changes: place.program.requirements
+            share: place.share
             onBack: place.goBack()
         }
     }

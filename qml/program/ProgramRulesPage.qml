@@ -8,6 +8,7 @@ PageFrame {
     objectName: "programRulesPage"
 
     required property ProgramRules rules
+    required property Share share
     property bool changing: false
 
     title: !changing ? qsTr("Rules so far") : rules.readingBack ? qsTr("Are these the rules?") : qsTr("Other rules")
@@ -59,6 +60,7 @@ PageFrame {
     RulesForm {
         visible: page.changing && !page.rules.readingBack
         draft: page.rules.draft
+        share: page.share
     }
     RulesReadBack {
         visible: page.changing && page.rules.readingBack

@@ -8,6 +8,7 @@ PageFrame {
     objectName: "requirementsPage"
 
     required property RequirementChanges changes
+    required property Share share
     property bool changing: false
 
     title: !changing ? qsTr("Changes of requirements")
@@ -90,16 +91,12 @@ PageFrame {
             onEdited: text => page.changes.from = text
         }
         SectionTitle { text: qsTr("Requirement set: you decide, nothing is chosen beforehand") }
-        Repeater {
-            model: page.changes.sets
-            ChoiceRow {
-                required property setRow row
-                objectName: "changeTo-" + row.id
-                text: row.title
-                detail: row.asks.join("\n")
-                chosen: row.chosen
-                onClicked: page.changes.choose(row.id)
-            }
+        SetChoice {
+            sets: page.changes.sets
+            share: page.share
+            called: "changeTo"
+            onChoose: id => page.changes.choose(id)
+            onOpenSet: file => page.changes.openSet(file)
         }
         EntryField {
             objectName: "changeReason"

@@ -7,6 +7,7 @@ Pile {
     id: form
 
     required property RulesDraft draft
+    required property Share share
 
     spacing: Look.gap
 
@@ -36,16 +37,12 @@ Pile {
         onEdited: text => form.draft.lastDay = text
     }
     SectionTitle { text: qsTr("Requirement set in force: you decide, nothing is chosen beforehand") }
-    Repeater {
-        model: form.draft.sets
-        ChoiceRow {
-            required property setRow row
-            objectName: "set-" + row.id
-            text: row.title
-            detail: row.asks.join("\n")
-            chosen: row.chosen
-            onClicked: form.draft.choose(row.id)
-        }
+    SetChoice {
+        sets: form.draft.sets
+        share: form.share
+        called: "set"
+        onChoose: id => form.draft.choose(id)
+        onOpenSet: file => form.draft.openSet(file)
     }
     SectionTitle { text: qsTr("Signatures that count; usually the first two") }
     Repeater {

@@ -6,6 +6,7 @@
 #include "qml/program/granting.h"
 #include "qml/program/inviting.h"
 #include "qml/program/own_procedures.h"
+#include "qml/program/paper_log_import.h"
 #include "qml/program/paper_to_cut.h"
 #include "qml/program/people.h"
 #include "qml/program/preceptors.h"
@@ -41,6 +42,7 @@ class ProgramPages : public QObject {
     Q_PROPERTY(peelpack::program::Preceptors* preceptors READ preceptors CONSTANT)
     Q_PROPERTY(peelpack::program::Vouching* vouching READ vouching CONSTANT)
     Q_PROPERTY(peelpack::program::CardMaking* cardMaking READ cardMaking CONSTANT)
+    Q_PROPERTY(peelpack::program::PaperLogImport* paperLog READ paperLog CONSTANT)
     Q_PROPERTY(peelpack::program::PaperToCut* paperToCut READ paperToCut CONSTANT)
 
 public:
@@ -65,6 +67,7 @@ public:
     [[nodiscard]] Preceptors* preceptors() { return &m_preceptors; }
     [[nodiscard]] Vouching* vouching() { return &m_vouching; }
     [[nodiscard]] CardMaking* cardMaking() { return &m_cardMaking; }
+    [[nodiscard]] PaperLogImport* paperLog() { return &m_paperLog; }
     [[nodiscard]] PaperToCut* paperToCut() { return &m_paperToCut; }
 
     /// The whole record as files that a new director takes in; nothing: see `error`. Not sealed.
@@ -88,6 +91,7 @@ private:
     Preceptors m_preceptors;
     Vouching m_vouching;
     CardMaking m_cardMaking;
+    PaperLogImport m_paperLog;
     PaperToCut m_paperToCut;
     QString m_error;
 };

@@ -51,6 +51,7 @@ void ProgramRules::read()
 
 void ProgramRules::beginDraft()
 {
+    m_draft.sets()->offer(session::keptSetFiles(m_desk.session()));
     if (const std::optional<journal::Policy> policy = session::policyInForce(m_desk.session())) {
         m_draft.begin(*policy);
     } else {

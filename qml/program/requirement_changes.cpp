@@ -56,6 +56,7 @@ void RequirementChanges::beginDraft()
     m_error.clear();
     m_done.clear();
     m_set.clear();
+    m_sets.offer(session::keptSetFiles(m_desk.session()));
     m_sets.read(m_set);
     Q_EMIT changed();
 }
@@ -64,6 +65,16 @@ void RequirementChanges::choose(const QString& set)
 {
     m_set = set;
     m_sets.choose(set);
+    Q_EMIT changed();
+}
+
+void RequirementChanges::openSet(const QByteArray& file)
+{
+    const QString id = m_sets.open(file);
+    if (!id.isEmpty()) {
+        m_set = id;
+    }
+    m_sets.read(m_set);
     Q_EMIT changed();
 }
 
@@ -103,19 +114,17 @@ base::Result<session::ToldChange> RequirementChanges::told() const
     if (!from) {
         return incomplete(tr("Say the first day as year, month, day: 2027-01-11."));
     }
-    if (m_set.isEmpty()) {
+    const session::SetFile* file = m_sets.chosenFile();
+    if (file == nullptr) {
         return incomplete(tr("Choose the requirement set."));
     }
     const std::string reason = words::line(m_reason, mostReason);
     if (reason.empty()) {
         return incomplete(tr("Say why; everybody in the program sees it."));
     }
-    const base::Result<session::Rules> rules = session::rulesOfShippedSet(m_set.toStdString());
-    if (!rules) {
-        return rules.error();
-    }
-    return session::ToldChange{m_classes[static_cast<std::size_t>(m_ofClass)], *from, rules.value().requirementSet,
-                               rules.value().setDigest, reason};
+    return session::ToldChange{
+        m_classes[static_cast<std::size_t>(m_ofClass)], *from, file->set.id, file->digest, reason,
+        file->ships ? std::string() : file->text};
 }
 
 QString RequirementChanges::line() const

@@ -55,6 +55,8 @@ public:
     Q_INVOKABLE void read();
     Q_INVOKABLE void beginDraft();
     Q_INVOKABLE void choose(const QString& set);
+    /// Offers the set in a file and chooses it, when it can be used; else see the sets' faults.
+    Q_INVOKABLE void openSet(const QByteArray& file);
     Q_INVOKABLE void readBack();
     Q_INVOKABLE void backToDraft();
     /// Signs what was read back. True: it is written.

@@ -57,7 +57,7 @@ void RulesDraft::begin()
 
 void RulesDraft::begin(const journal::Policy& policy)
 {
-    m_set = words::fromUtf8(policy.requirementSet);
+    m_set = SetRows::rowId(policy.requirementSet, policy.setDigest);
     m_counted = policy.counted;
     m_term = words::fromUtf8(policy.term);
     m_firstDay = words::fromUtf8(policy.firstDay.iso());
@@ -69,6 +69,16 @@ void RulesDraft::choose(const QString& set)
 {
     m_set = set;
     m_sets.choose(set);
+    Q_EMIT changed();
+}
+
+void RulesDraft::openSet(const QByteArray& file)
+{
+    const QString id = m_sets.open(file);
+    if (!id.isEmpty()) {
+        m_set = id;
+    }
+    m_sets.read(m_set);
     Q_EMIT changed();
 }
 
@@ -145,8 +155,8 @@ base::Result<session::Rules> RulesDraft::rules() const
     if (setTitle().isEmpty()) {
         return incomplete(m_set.isEmpty()
                               ? tr("Choose the requirement set that is in force.")
-                              : tr("The set in force is not one of those shipped with the app: choose one of them, or "
-                                   "use the peelpack command with the set's file."));
+                              : tr("The file of the set in force is not at hand here: open it, or choose another "
+                                   "set."));
     }
     if (m_counted == 0) {
         return incomplete(tr("At least one way of signing has to count."));
@@ -159,11 +169,11 @@ base::Result<session::Rules> RulesDraft::rules() const
     if (*last < *first) {
         return incomplete(tr("The term ends before it begins: look at the two days again."));
     }
-    base::Result<session::Rules> made = session::rulesOfShippedSet(m_set.toStdString());
-    if (!made) {
-        return made;
-    }
-    session::Rules rules = std::move(made).value();
+    const session::SetFile& file = *m_sets.chosenFile();
+    session::Rules rules;
+    rules.requirementSet = file.set.id;
+    rules.setDigest = file.digest;
+    rules.setText = file.ships ? std::string() : file.text;
     rules.term = words::line(m_term, mostTerm);
     rules.firstDay = *first;
     rules.lastDay = *last;

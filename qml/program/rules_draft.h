@@ -31,8 +31,8 @@ public:
     using RowList::RowList;
 };
 
-/// Rules of a program while they are put together, and how they are read back. The set is one of the shipped ones and
-/// never chosen beforehand.
+/// Rules of a program while they are put together, and how they are read back. The set ships with
+/// Peelpack or comes from a file, and is never chosen beforehand.
 class RulesDraft : public QObject {
     Q_OBJECT
     QML_ELEMENT
@@ -72,6 +72,8 @@ public:
     /// As a policy has it, to be changed.
     void begin(const journal::Policy& policy);
     Q_INVOKABLE void choose(const QString& set);
+    /// Offers the set in a file and chooses it, when it can be used; else see the sets' faults.
+    Q_INVOKABLE void openSet(const QByteArray& file);
     Q_INVOKABLE void turn(const QString& strength, bool on);
 
     /// BadInput says what is still missing.

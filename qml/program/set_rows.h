@@ -1,5 +1,6 @@
 #pragma once
 
+#include "platform/session/set_files.h"
 #include "qml/parts/row_list.h"
 
 #include <QObject>
@@ -8,7 +9,7 @@
 
 namespace peelpack::program {
 
-/// A shipped requirement set, to be chosen.
+/// A requirement set, to be chosen.
 struct SetRow {
     Q_GADGET
     QML_VALUE_TYPE(setRow)
@@ -18,25 +19,46 @@ struct SetRow {
     Q_PROPERTY(bool chosen MEMBER chosen)
 
 public:
-    QString id;
+    QString id; ///< of a shipped set; of another the digits of its digest, as two may have one id
     QString title;
-    QStringList asks; ///< its targets and limits, a line each
+    QStringList asks; ///< its targets and limits, a line each; of one that does not ship, before them where it is from
     bool chosen = false;
     bool operator==(const SetRow&) const = default;
 };
 
-/// The shipped requirement sets.
+/// The shipped requirement sets, those that the vault keeps, and those that were opened from a file since.
 class SetRows : public parts::RowList<SetRow> {
     Q_OBJECT
-    QML_ANONYMOUS
+    QML_ELEMENT
+    QML_UNCREATABLE("made by the app")
+    Q_PROPERTY(QStringList faults READ faults NOTIFY faultsChanged)
+
 public:
     using RowList::RowList;
 
+    /// What the rules name, as a row's id.
+    static QString rowId(const std::string& id, const keys::Hash& digest);
+
+    /// Offers these beside the shipped ones, and none that was opened before.
+    void offer(std::vector<session::SetFile> kept);
     /// Says them in the language of the app; one of them is chosen, or none.
     void read(const QString& chosen);
     void choose(const QString& id);
     /// Null: none of them is.
     [[nodiscard]] const SetRow* chosen() const;
+    [[nodiscard]] const session::SetFile* chosenFile() const;
+
+    /// What was wrong with the file that was opened last, line by line.
+    [[nodiscard]] const QStringList& faults() const { return m_faults; }
+    /// Offers the set in a file, when it can be used. Empty: see `faults`; else its row.
+    QString open(const QByteArray& file);
+
+Q_SIGNALS:
+    void faultsChanged();
+
+private:
+    QStringList m_faults;
+    std::vector<session::SetFile> m_files = session::shippedSetFiles();
 };
 
 } // namespace peelpack::program

@@ -76,6 +76,7 @@ FocusScope {
         id: rules
         SetUpRulesPage {
             settingUp: pages.first.settingUp
+            share: pages.phone.share
             onTakeOver: pages.way = "takeOver"
         }
     }

@@ -9,6 +9,7 @@ PageFrame {
     id: page
 
     required property SettingUp settingUp
+    required property Share share
     readonly property bool readBack: settingUp.step === SettingUp.ReadBack
     signal takeOver
 
@@ -36,6 +37,7 @@ PageFrame {
         Layout.fillWidth: true
         visible: !page.readBack
         draft: page.settingUp.rules
+        share: page.share
     }
     RulesReadBack {
         Layout.fillWidth: true

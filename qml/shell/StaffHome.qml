@@ -128,6 +128,8 @@ FocusScope {
         id: board
         ClassPage {
             board: home.staff.board
+            missingSets: home.staff.missingSets
+            share: home.phone.share
             onOpenStudent: id => {
                 home.staff.student.show(id)
                 home.over = "student"
@@ -219,6 +221,8 @@ FocusScope {
         id: rules
         RulesPage {
             rules: home.staff.rules
+            missingSets: home.staff.missingSets
+            share: home.phone.share
             onOpenProgram: page => {
                 home.programPage = page
                 home.lay("program")

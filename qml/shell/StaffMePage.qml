@@ -56,6 +56,14 @@ PageFrame {
         onClicked: page.openProgram("paperToCut")
     }
     ChoiceRow {
+        objectName: "paperLogRow"
+        Layout.fillWidth: true
+        text: qsTr("Earlier paper log")
+        detail: qsTr("Import what a class logged on paper")
+        opens: true
+        onClicked: page.openProgram("paperLog")
+    }
+    ChoiceRow {
         objectName: "handProgramOverRow"
         Layout.fillWidth: true
         visible: page.director

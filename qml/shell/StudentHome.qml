@@ -135,6 +135,8 @@ FocusScope {
         id: tally
         TallyPageView {
             tally: home.student.tally
+            missingSets: home.student.missingSets
+            share: home.phone.share
             name: home.student.name
             onOpenSheet: id => home.openSheet(id)
         }

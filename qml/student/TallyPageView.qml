@@ -9,6 +9,8 @@ PageFrame {
 
     required property TallyOfStudent tally
     required property string name
+    required property MissingSets missingSets
+    required property Share share
     signal openSheet(string id)
 
     property bool showLeft: false
@@ -16,9 +18,31 @@ PageFrame {
     kicker: page.name + (tally.summary.length > 0 ? " · " + tally.summary : "")
     title: qsTr("Tally")
 
+    MissingSetCard {
+        sets: page.missingSets
+        share: page.share
+    }
     NoteBox {
-        text: page.tally.error
+        text: page.missingSets.missing.length > 0 ? "" : page.tally.error
         grave: true
+    }
+    CardFrame {
+        objectName: "completionCard"
+        visible: page.tally.completion.length > 0
+        spacing: 6
+        Words {
+            objectName: "completionTitle"
+            text: page.tally.completion
+            font.weight: Font.DemiBold
+        }
+        Repeater {
+            model: page.tally.completionLines
+            Words {
+                required property string modelData
+                text: modelData
+                font.pixelSize: Look.secondarySize
+            }
+        }
     }
     CardFrame {
         visible: page.tally.next.length > 0
@@ -113,6 +137,7 @@ PageFrame {
     }
     Words {
         Layout.fillWidth: true
+        visible: page.tally.setTitle.length > 0
         text: qsTr("%1. The program's director decides which requirements are in force and who has met them.").arg(page.tally.setTitle)
         font.pixelSize: Look.smallSize
         color: Look.colors.quietInk

@@ -28,7 +28,7 @@ QStringList otherSets(const session::Session& session, const keys::Id& student, 
                                 .arg(inForce.required());
         const QString day = words::day(other.change, today);
         QString then;
-        if (const auto set = session::setNamed(other.set)) {
+        if (const auto set = session::setNamed(session, other.set)) {
             tally::Tallier tallier(set.value(), level, tally::everyStrength);
             const tally::StudentTally tally = cases.tally(tallier, 0, {true, false, false});
             then = (other.coming ? say(QT_TRANSLATE_NOOP("TallyPage", "Under %1, from %2 on: %3 of %4."))

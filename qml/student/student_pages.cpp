@@ -7,8 +7,10 @@ namespace peelpack::student {
 
 StudentPages::StudentPages(Desk& desk, QObject* parent)
     : QObject(parent), m_desk(desk), m_waitingFor(desk), m_today(desk, m_waitingFor), m_newSheet(desk),
-      m_sheets(desk, m_waitingFor), m_sheet(desk, m_waitingFor), m_tally(desk), m_parcels(desk)
+      m_sheets(desk, m_waitingFor), m_sheet(desk, m_waitingFor), m_tally(desk),
+      m_missingSets(desk.session(), [&desk] { desk.refresh(); }), m_parcels(desk)
 {
+    connect(&desk, &Desk::changed, &m_missingSets, &MissingSets::read);
     connect(&desk, &Desk::changed, this, &StudentPages::changed);
 }
 

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "qml/student/missing_sets.h"
 #include "qml/student/new_sheet.h"
 #include "qml/student/parcels.h"
 #include "qml/student/sheet_list.h"
@@ -21,6 +22,7 @@ class StudentPages : public QObject {
     Q_PROPERTY(peelpack::student::SheetList* sheets READ sheets CONSTANT)
     Q_PROPERTY(peelpack::student::SheetPage* sheet READ sheet CONSTANT)
     Q_PROPERTY(peelpack::student::TallyPage* tally READ tally CONSTANT)
+    Q_PROPERTY(peelpack::student::MissingSets* missingSets READ missingSets CONSTANT)
     Q_PROPERTY(peelpack::student::Parcels* parcels READ parcels CONSTANT)
 
 public:
@@ -34,6 +36,7 @@ public:
     [[nodiscard]] SheetList* sheets() { return &m_sheets; }
     [[nodiscard]] SheetPage* sheet() { return &m_sheet; }
     [[nodiscard]] TallyPage* tally() { return &m_tally; }
+    [[nodiscard]] MissingSets* missingSets() { return &m_missingSets; }
     [[nodiscard]] Parcels* parcels() { return &m_parcels; }
 
 Q_SIGNALS:
@@ -47,6 +50,7 @@ private:
     SheetList m_sheets;
     SheetPage m_sheet;
     TallyPage m_tally;
+    MissingSets m_missingSets;
     Parcels m_parcels;
 };
 

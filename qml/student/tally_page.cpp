@@ -1,7 +1,10 @@
 #include "qml/student/tally_page.h"
 
+#include "platform/session/completion.h"
 #include "qml/student/other_sets.h"
+#include "qml/words/rules.h"
 #include "qml/words/words.h"
+#include "sync/merge/record_content.h"
 
 #include <QCoreApplication>
 
@@ -80,8 +83,31 @@ TallyPage::TallyPage(Desk& desk, QObject* parent) : QObject(parent), m_desk(desk
     refresh();
 }
 
+void TallyPage::readCompletion()
+{
+    m_completion.clear();
+    m_completionLines.clear();
+    const std::vector<session::CompletionDecision> decisions =
+        session::decisionsAbout(m_desk.session(), m_desk.session().person());
+    if (decisions.empty()) {
+        return;
+    }
+    const session::CompletionDecision& last = decisions.back();
+    const bool exception = !last.exception.empty();
+    m_completion = exception ? tr("Complete by exception") : tr("Complete");
+    m_completionLines.append(tr("Marked complete on %1 by %2, under %3.")
+                                 .arg(words::day(merge::timeOf(last.time).day(), m_desk.today()),
+                                      words::fromUtf8(last.by), words::setTitle(last.requirementSet)));
+    if (exception) {
+        m_completionLines.append(tr("%1 of %2 cases counted when it was decided.")
+                                     .arg(QString::number(last.counted), QString::number(last.required)));
+        m_completionLines.append(tr("Why: %1").arg(words::fromUtf8(last.exception)));
+    }
+}
+
 void TallyPage::refresh()
 {
+    readCompletion();
     std::vector<CountRow> counts;
     std::vector<NotCountedRow> notCounted;
     m_summary.clear();

@@ -71,6 +71,8 @@ class TallyPage : public QObject {
     Q_PROPERTY(QString setTitle READ setTitle NOTIFY changed)
     Q_PROPERTY(QString next READ next NOTIFY changed)
     Q_PROPERTY(QStringList otherSets READ otherSets NOTIFY changed)
+    Q_PROPERTY(QString completion READ completion NOTIFY changed)
+    Q_PROPERTY(QStringList completionLines READ completionLines NOTIFY changed)
     Q_PROPERTY(QString left READ left NOTIFY changed)
     Q_PROPERTY(QString error READ error NOTIFY changed)
     Q_PROPERTY(peelpack::student::CountRows* counts READ counts CONSTANT)
@@ -84,6 +86,10 @@ public:
     [[nodiscard]] QString next() const { return m_next; }
     /// Where requirements were or will be changed for this student: both tallies, a line a change.
     [[nodiscard]] const QStringList& otherSets() const { return m_otherSets; }
+    /// That the director marked the student complete, or complete by exception; empty: not so far.
+    [[nodiscard]] const QString& completion() const { return m_completion; }
+    /// By whom, on which day and under which set; of an exception how many cases counted, and the reason.
+    [[nodiscard]] const QStringList& completionLines() const { return m_completionLines; }
     /// Sheets that are outside the count: observations, unmarked, canceled, without a specialty.
     [[nodiscard]] QString left() const { return m_left; }
     [[nodiscard]] QString error() const { return m_error; }
@@ -95,6 +101,7 @@ Q_SIGNALS:
 
 private:
     void refresh();
+    void readCompletion();
 
     Desk& m_desk;
     CountRows m_counts;
@@ -103,6 +110,8 @@ private:
     QString m_setTitle;
     QString m_next;
     QStringList m_otherSets;
+    QString m_completion;
+    QStringList m_completionLines;
     QString m_left;
     QString m_error;
 };

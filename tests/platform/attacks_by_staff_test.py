@@ -70,8 +70,8 @@ class AttackByStaff(unittest.TestCase):
                     journal_bytes.RETURN: journal_bytes.act(sheet_id, bytes(32), about, ""),
                     journal_bytes.REFILE: journal_bytes.act(sheet_id, bytes(32), about, "") + struct.pack("<QB", 1, 0) +
                                           journal_bytes.text("eye") + b"\0"}
-            parcels = [forge.seal(alone(volume, base.copy().add(forge.sign, kind, payload)))
-                       for kind, payload in acts.items()]
+            silent = [alone(volume, base.copy().add(forge.sign, kind, payload)) for kind, payload in acts.items()]
+            parcels = [forge.seal(one) for one in silent] + [program.write(one.build(), "export") for one in silent]
             with_reason = forge.seal(alone(volume, base.copy().add(
                 forge.sign, journal_bytes.VOID, journal_bytes.act(sheet_id, bytes(32), about, "x"))))
         for parcel in parcels:
@@ -83,6 +83,43 @@ class AttackByStaff(unittest.TestCase):
         self.assertEqual(program.show("bruno", sheet, "jonas"), before)
         program.take("bruno", with_reason)  # the same with a reason is an act like any other
         self.assertEqual(program.show("bruno", sheet, "jonas")["standing"], "void")
+
+    def test_09_a_hand_made_exception_or_admission_without_a_reason_is_refused_by_everybody_else(self):
+        program = self.program
+        sheet = program.signed_sheet("ines")
+        for taker, name in (("enno", "Enno Falk"), ("frida", "Frida Lohr")):
+            program.enroll("mara", taker, name, "instructor", "Spring class")
+        program.give("ines", "mara", "bruno")
+        program.give("mara", "bruno", "enno", "frida")
+        before = program.show("bruno", sheet, "ines")
+        volume = volume_of(program, "mara")
+        ines = bytes.fromhex(program.sheets("ines")["students"][0]["id"])
+        with Forge(program, "mara") as forge:
+            who = forge.who()
+            student = next(volume.feed(run[0], run[1]) for run in volume.runs
+                           if run[1] == ines and run[2] == 0 and Entry(run[3][0]).kind == journal_bytes.OPENED)
+            head, entry = student.position(len(student.entries) - 1), student.position(0)
+            base = volume.feed(who["device"], ines)
+            start = len(base.entries)
+
+            def made(reason):
+                """An exception and an admission, signed with the director's own key."""
+                payloads = ((journal_bytes.EXCEPTION, journal_bytes.exception("cap15", bytes(32), head, 120, 1, reason)),
+                            (journal_bytes.ADMIT, journal_bytes.admission(entry, reason)))
+                return [alone(volume, base.copy().add(forge.sign, kind, payload)) for kind, payload in payloads]
+            files = [way(one) for one in made("") for way in (forge.seal, lambda one: program.write(one.build(), "export"))]
+            with_reason = [program.write(one.build(), "export") for one in made("x")]
+        for file in files:
+            report = program.take("bruno", file)
+            finding, = report["files"][0]["findings"]
+            self.assertEqual((finding["verdict"], finding["entry"]), ("refused", start))
+            self.assertIn("empty", finding["why"])
+            self.assertFalse(report["saved"])
+        self.assertEqual(program.show("bruno", sheet, "ines"), before)
+        # The same with a reason is an entry like any other. Who takes it in gives nothing on: it never was in her vault.
+        for taker, file in zip(("enno", "frida"), with_reason):
+            report = program.take(taker, file)
+            self.assertEqual((report["new"], report["files"][0]["findings"]), (1, []))
 
     def test_two_first_scrubs_of_one_operation_need_a_reason_by_any_command(self):
         program = self.program

@@ -95,6 +95,37 @@ class Import(unittest.TestCase):
         self.assertEqual(shown["categories"], ["general", "general"])
         self.assertEqual(shown["signers"], [])
 
+    def test_a_file_without_marks_needs_no_column_of_them_and_says_what_it_needs(self):
+        def bare(columns, *rows):
+            return self.program.write("\n".join([",".join(columns), *rows, ""]).encode(), "csv")
+        keys = ("sheet", "date", "student", "procedure")
+        short = bare((*keys, "role"), f"p1,{self.date},Ines Duarte,{LAP},second", f"p2,{self.date},Ines Duarte,{LAP},")
+        answer = self.imports(short, expect=2).json
+        self.assertEqual([one["line"] for one in answer["imported"]], [2])
+        self.assertEqual([(one["line"], one["column"]) for one in answer["refused"]], [(3, "role")])
+        self.assertEqual(self.program.show("anna", answer["imported"][0]["sheet"], "ines")["role"], "second")
+        marked = bare((*keys, "imported", "role"), f"p3,{self.date},Jonas Vale,{LAP},Y,first", f"p4,{self.date},Jonas Vale,{LAP},,")
+        answer = self.imports(marked, expect=2).json
+        self.assertEqual(([one["line"] for one in answer["imported"]], [one["line"] for one in answer["refused"]]), ([2], [3]))
+        said = self.imports(bare(keys, f"p5,{self.date},Ines Duarte,{LAP}"), expect=2).complaint
+        self.assertIn("the header row lacks the column role; a paper log needs no marks: write first, second or observed on every row "
+                      "under role.", said)
+        said = self.imports(bare((*keys, "role", "verify"), f"p6,{self.date},Ines Duarte,{LAP},first,"), expect=2).complaint
+        self.assertIn("the header row lacks the columns setup, counts,", said)
+        said = self.program.run("tally", short, expect=2).complaint  # a file that is only counted says it on every row
+        self.assertIn("the header row lacks the column imported; a paper log needs no marks: write Y on every row under imported", said)
+
+    def test_it_is_said_when_nothing_was_imported(self):
+        nobody = self.file(self.row("p1", "Nobody Known"), self.row("p2", "Ines Duarte", site="MRN 445566"))
+        words = ("import", self.program.vault("anna"), nobody, "--source", self.source)
+        done = self.program.run(*words, expect=2)
+        self.assertIn("2 refusals of 2 rows; nothing was imported.", done.complaint)
+        self.assertIn("say so with --checked", done.complaint)
+        self.assertEqual(done.text.strip(), "Nothing was imported.")
+        self.assertEqual(len(self.imports(nobody, "--checked", expect=2).json["imported"]), 1)
+        done = self.program.run(*words, "--checked", expect=2)
+        self.assertIn("1 refusal of 2 rows; the rest was here already, and nothing was imported.", done.complaint)
+
     def test_nothing_comes_in_without_a_source_nor_by_a_student_nor_from_a_broken_file(self):
         before = self.program.sheets("anna")
         good = self.file(self.row("p1", "Ines Duarte"))

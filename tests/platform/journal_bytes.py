@@ -7,7 +7,7 @@ NOTICE = b"Peelpack journal 1: education records, keep them confidential.\n"
 LINK = (bytes(32), bytes(64))  # before entry 0
 GROUP_ORDER = 2**252 + 27742317777372353535851937790883648493
 (GRANT, REVOKE, VOUCH, POLICY, OPENED, CHANGED, WITHDRAWN, ATTESTATION, LOGGED) = (1, 2, 3, 4, 16, 17, 18, 19, 20)
-(INITIAL, RETURN, AMEND, REFILE, VOID, RECEIPT) = (32, 33, 35, 36, 37, 48)
+(INITIAL, RETURN, AMEND, REFILE, VOID, EXCEPTION, RECEIPT, ADMIT) = (32, 33, 35, 36, 37, 39, 48, 51)
 
 
 def digest(size, person, *parts, key=b""):
@@ -193,6 +193,14 @@ def act(sheet, stands_on, about, reason):
 def amendment(sheet, about, reason, skill=4, mark=2, stands_on=bytes(32)):
     marks = struct.pack("<Q", 1) + bytes([skill, mark]) + text("")
     return act(sheet, stands_on, about, reason) + marks + b"\0" + texts([])
+
+
+def exception(requirement_set, set_digest, head, required, counted, reason):
+    return b"\1" + text(requirement_set) + set_digest + head + struct.pack("<II", required, counted) + text(reason)
+
+
+def admission(entry, reason):
+    return b"\1" + entry + text(reason)
 
 
 def draft(procedure, day, site="North Campus"):

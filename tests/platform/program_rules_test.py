@@ -130,6 +130,40 @@ class Rules(unittest.TestCase):
         self.assertTrue(program.check(*exception, program.export("mara"))["verified"])
         self.assertIn("longer", program.read(exception[0]).decode())
 
+    def test_a_set_that_does_not_ship_counts_where_its_file_is(self):
+        program = Program()
+        self.addCleanup(program.close)
+        files = {first: program.write(json.dumps(small_set("small", first, 1)).encode(), "json") for first in (2, 3)}
+        program.begin(requirement_set=files[2])
+        program.enroll("mara", "ines", "Ines Duarte", "student", "Spring class")
+        program.give("mara", "ines")
+        program.open_sheet("ines")
+        tally = ("tally", program.vault("ines"))
+        self.assertEqual(program.json("tally", program.vault("mara"))["set"], "small")  # the director's vault keeps it
+        with open(program.path("small"), "wb") as out:  # a file of that name in the folder is nothing to go by
+            out.write(program.read(files[2]))
+        self.assertIn("its file is not at hand", program.run(*tally, expect=2).complaint)
+        self.assertEqual(program.json(*tally, "--set", files[2])["set"], "small")
+        done = program.run("program", "set", files[3], vault="ines", expect=2)
+        self.assertIn("to the byte", done.complaint)
+        spaced = program.write(program.read(files[2]) + b"\n", "json")
+        program.run("program", "set", spaced, vault="ines", expect=2)
+        program.run("program", "set", program.write(b"{}", "json"), vault="ines", expect=2)
+        program.run("program", "set", program.path("not-there.json"), vault="ines", expect=3)
+        self.assertIn("its file is not at hand", program.run(*tally, expect=2).complaint)
+        answer = program.json("program", "set", files[2], vault="ines")
+        self.assertEqual(answer, {"requirementSet": "small", "title": "An invented small set"})
+        self.assertEqual(program.json(*tally)["set"], "small")
+
+        # A set of a shipped one's id is not taken for it.
+        other = program.write(json.dumps(small_set("cap15", 2, 1)).encode(), "json")
+        program.run("program", "rules", "--set", other, vault="mara")
+        program.give("mara", "ines")
+        self.assertIn("its file is not at hand", program.run(*tally, expect=2).complaint)
+        program.run("program", "set", other, vault="ines")
+        best = program.json(*tally)["students"][0]["best"]
+        self.assertEqual(best["required"], 3)
+
     def days(self, program, who, *words):
         return program.json("program", "days", *words, vault=who)["clinicalDays"]
 

@@ -4,6 +4,7 @@
 #include "sync/merge/receipts.h"
 #include "sync/trust/policy.h"
 #include "tests/sync/support/catch.h"
+#include "tests/sync/support/rules.h"
 #include "tests/sync/support/world.h"
 
 // Rows 8, 9, 10, 15, 16 and 18 of the journal document's section 7, one test each by its number: what revoked devices,
@@ -14,6 +15,52 @@ namespace {
 using journal::Reason;
 using journal::Verdict;
 using Standing = trust::Judgment::Standing;
+
+/// The payload's bytes with its reason, which is "x", taken out by hand.
+keys::Bytes withoutReason(const journal::Payload& payload)
+{
+    keys::Bytes bytes = journal::encode(payload).value();
+    const keys::Bytes reason{1, 0, 0, 0, 0, 0, 0, 0, 'x'};
+    const auto at = std::search(bytes.begin(), bytes.end(), reason.begin(), reason.end());
+    REQUIRE(at != bytes.end());
+    *at = 0;
+    bytes.erase(at + 8);
+    return bytes;
+}
+
+/// Whatever says that it needs a reason is neither written nor read nor taken in without one, whoever signs it; with
+/// one it is taken in. `silent` and `said` differ in the reason, which is "x".
+void checkReason(World& world, const journal::Payload& silent, const journal::Payload& said,
+                 const keys::DeviceKey& staff)
+{
+    CHECK(journal::encode(silent).reason() == Reason::TextMissing);
+    const std::uint16_t kind = kindOf(said);
+    const keys::Bytes bytes = withoutReason(said);
+    CHECK(journal::decodePayload(kind, bytes).reason() == Reason::TextMissing);
+    CHECK(journal::decodePayload(kind, journal::encode(said).value()).ok());
+
+    const journal::Place place = world.all.next(world.feedOf(staff, world.studentId));
+    const auto forced =
+        journal::writeRawEntry(world.program, place, {minute(1), std::nullopt}, kind, bytes, staff.signing);
+    REQUIRE(forced.ok());
+    const auto refused = offer(world.all, {place.feed, place.seq, {keys::ByteView(forced.value().bytes)}});
+    REQUIRE(refused.report.findings.size() == 1);
+    CHECK(refused.report.findings[0].verdict == Verdict::Refused);
+    CHECK(refused.report.findings[0].reason == Reason::TextMissing);
+
+    const auto good = write(world, place, said, staff);
+    CHECK(offer(world.all, {place.feed, place.seq, {keys::ByteView(good.bytes)}}).report.findings.empty());
+}
+
+/// The same act with and without its reason.
+template <class Payload>
+void checkAct(World& world, Payload said)
+{
+    said.act = act(idOf(0x51), {}, "x");
+    Payload silent = said;
+    silent.act.reason.clear();
+    checkReason(world, silent, said, world.instructor);
+}
 
 } // namespace
 
@@ -111,6 +158,53 @@ TEST_CASE("Attack 8: what a revoked device or card goes on writing, or pre-dates
         CHECK(world.all.authority().holder(world.instructor.signing.verifyKey()) != nullptr);
         CHECK(world.all.authority().holder(world.secondInstructor.signing.verifyKey()) == nullptr);
     }
+}
+
+TEST_CASE("Attack 9: an amendment without a reason is nothing", "[attack]")
+{
+    World world;
+    world.setUp();
+    world.sheet(world.student, world.studentId, idOf(0x51));
+    journal::Amend amend;
+    amend.marks = {{sheet::Skill::Setup, sheet::Mark::No, {}}};
+    checkAct(world, amend);
+}
+
+TEST_CASE("Attack 9: a re-filing without a reason is nothing", "[attack]")
+{
+    World world;
+    world.setUp();
+    world.sheet(world.student, world.studentId, idOf(0x51));
+    journal::Refile refile;
+    refile.choices = {{0, "eye", 0}};
+    checkAct(world, refile);
+}
+
+TEST_CASE("Attack 9: a sheet that is made void without a reason is not", "[attack]")
+{
+    World world;
+    world.setUp();
+    world.sheet(world.student, world.studentId, idOf(0x51));
+    checkAct(world, journal::Void{});
+}
+
+TEST_CASE("Attack 9: a completion by exception without a reason is nothing", "[attack]")
+{
+    World world;
+    world.setUp();
+    const journal::Position head = world.sheet(world.student, world.studentId, idOf(0x51));
+    const journal::CompleteByException said{"cap15", {}, head, 120, 118, "x"};
+    journal::CompleteByException silent = said;
+    silent.reason.clear();
+    checkReason(world, silent, said, world.director);
+}
+
+TEST_CASE("Attack 9: an admission without a reason is nothing", "[attack]")
+{
+    World world;
+    world.setUp();
+    const journal::Position entry = world.sheet(world.student, world.studentId, idOf(0x51));
+    checkReason(world, journal::Admit{entry, {}}, journal::Admit{entry, "x"}, world.instructor);
 }
 
 TEST_CASE("Attack 9: no change of a mark without a reason; what was receipted cannot be dropped or rewritten",

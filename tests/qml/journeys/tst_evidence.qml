@@ -62,6 +62,39 @@ ClassJourney {
         awaitWords("complete by exception")
     }
 
+    function test_theStudentSeesThatItIsAnException() {
+        world.signedSheet(ines, "Laparoscopic appendectomy")
+        world.initialAtInstructor(ines)
+        world.bringToDirector()
+        hold("director")
+        openStudent(ines)
+        tap("completionRow")
+        tap("decideException")
+        giveReason("the site closed its rooms")
+        tap("signCompletion")
+        awaitWords("Complete by exception under")
+        tapWords("Back")
+        tapWords("Class")
+        tap("tab-2")
+        tap("sendTo-" + ines)
+        awaitWords("Saved as")
+        verify(world.readyAnswer(ines))
+
+        hold(ines)
+        tap("tab-2")
+        verify(find("completionCard") === null)
+        tap("tab-3")
+        tap("parcelsRow")
+        tap("takeInButton")
+        awaitWords("taken in")
+        tapWords("Back")
+        tap("tab-2")
+        compare((await("completionTitle")).text, "Complete by exception")
+        awaitWords("by Director, under")
+        awaitWords("1 of 120 cases counted when it was decided.")
+        awaitWords("Why: the site closed its rooms")
+    }
+
     function test_onlyTheDirectorDecides() {
         world.signedSheet(ines, "Laparoscopic appendectomy")
         hold("instructor")

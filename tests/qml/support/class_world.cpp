@@ -251,6 +251,12 @@ QString ClassWorld::file(const QString& name) const
     return m_folder.path() + QLatin1Char('/') + name;
 }
 
+void ClassWorld::readyText(const QString& name, const QString& text)
+{
+    m_share.readyName = name;
+    m_share.ready = text.toUtf8();
+}
+
 bool ClassWorld::readyAnswer(const QString& student)
 {
     for (auto it = m_share.kept.cbegin(); it != m_share.kept.cend(); ++it) {
@@ -431,6 +437,32 @@ QString ClassWorld::categoryOf(const QString& student, const QString& sheet)
     return content.choices.empty() || !content.choices.front().category
                ? QString()
                : words::fromUtf8(catalogue::id(*content.choices.front().category));
+}
+
+QStringList ClassWorld::importedOf(const QString& student)
+{
+    QStringList lines;
+    for (const record::SheetRecord& sheet : inHand().recordOf(member(student).person).sheets) {
+        if (sheet.imported) {
+            lines.append(words::fromUtf8(sheet.content.head.date.iso() + " " + sheet.content.procedures.front() + " " +
+                                         std::string(sheet::id(sheet.imported->said.role)) + " " +
+                                         std::string(record::id(sheet.standing)) + ": " + sheet.imported->said.source));
+        }
+    }
+    lines.sort();
+    return lines;
+}
+
+QString ClassWorld::keyOfImported(const QString& student, int index)
+{
+    const QString line = importedOf(student).value(index);
+    for (const record::SheetRecord& sheet : inHand().recordOf(member(student).person).sheets) {
+        if (sheet.imported && line.startsWith(words::fromUtf8(sheet.content.head.date.iso() + " " +
+                                                              sheet.content.procedures.front() + " "))) {
+            return keyOf(student, words::fromUtf8(sheet.id.hex()));
+        }
+    }
+    return {};
 }
 
 int ClassWorld::actsAbout(const QString& student)

@@ -53,6 +53,7 @@ public:
     Q_INVOKABLE QByteArray lieAbout(const QByteArray& code) const;
     /// A file in the world's own folder.
     Q_INVOKABLE QString file(const QString& name) const;
+    Q_INVOKABLE void readyText(const QString& name, const QString& text);
     /// The parcels of these students are dropped on the window from a file manager, or the folder that holds them.
     Q_INVOKABLE bool dropParcels(QObject* window, const QStringList& students, bool asFolder);
     /// A student's vault is put back to how it was, and written on: two sheets of two histories, and both parcels lie
@@ -77,6 +78,10 @@ public:
     Q_INVOKABLE QString standingOf(const QString& student, const QString& sheet);
     Q_INVOKABLE QString roleOf(const QString& student, const QString& sheet);
     Q_INVOKABLE QString categoryOf(const QString& student, const QString& sheet);
+    /// A line for each of the student's sheets from a paper log: "2026-01-14 Appendectomy second imported: page 3".
+    Q_INVOKABLE QStringList importedOf(const QString& student);
+    /// As in keyOf, of the sheet on that line.
+    Q_INVOKABLE QString keyOfImported(const QString& student, int index);
     /// Entries of the device in hand in a student's stream.
     Q_INVOKABLE int actsAbout(const QString& student);
     Q_INVOKABLE int decisionsAbout(const QString& student);

@@ -201,7 +201,8 @@ void PhoneWorld::changeRequirements(const QString& set, int daysAhead)
 {
     const session::Rules rules = need(session::rulesOfShippedSet(set.toStdString()));
     const base::Date from = base::Date::fromDays(session::today(*m_director).days() + daysAhead);
-    need(session::changeRequirements(*m_director, {{}, from, rules.requirementSet, rules.setDigest, "The new list"}));
+    need(session::changeRequirements(*m_director,
+                                     {{}, from, rules.requirementSet, rules.setDigest, "The new list", {}}));
     bringToStudent();
 }
 
