@@ -32,7 +32,8 @@ build_into() {
     local folder=$1
     shift
     say "Building into $folder"
-    cmake -S . -B "$folder" -G Ninja "$@" >"$folder.log" 2>&1 || { cat "$folder.log"; return 1; }
+    # Lines in the debug information, no variables: a quarter less time to compile.
+    cmake -S . -B "$folder" -G Ninja -DCMAKE_CXX_FLAGS_RELWITHDEBINFO="-O2 -g1 -DNDEBUG" "$@" >"$folder.log" 2>&1 || { cat "$folder.log"; return 1; }
     rm -f "$folder.log"
     cmake --build "$folder"
 }
