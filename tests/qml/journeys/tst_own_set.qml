@@ -87,6 +87,35 @@ ClassJourney {
         verify(find("missingSet") === null)
     }
 
+    function test_aPlainCompletionIsInTheStudentsTally() {
+        world.signedSheet(ines, "Laparoscopic appendectomy")
+        world.initialAtInstructor(ines)
+        openRules()
+        choose("two-rooms.json", file.replace(":4", ":1"))
+        tap("readRulesBack")
+        tap("signRules")
+        tapWords("Back")
+        tapWords("Back")
+        tap("tab-1")
+        const row = () => seek(item => item.row !== undefined && item.row && item.row.name === ines && item.clicked !== undefined)
+        tryVerify(() => row() !== null, 8000, words())
+        tapItem(row())
+        tap("completionRow")
+        awaitWords("1 of 1 cases count, as initialed.")
+        tap("decideComplete")
+        tap("signCompletion")
+        awaitWords("Complete under two-rooms")
+        tapWords("Back")
+        tapWords("Class")
+        tap("tab-2")
+        tap("sendTo-" + ines)
+        awaitWords("Saved as")
+        takeInAtStudent()
+        compare((await("completionTitle")).text, "Complete")
+        awaitWords("by Director, under two-rooms.")
+        verify(words().indexOf("Why:") < 0)
+    }
+
     function test_anotherSetForAClass() {
         world.bringToDirector()
         hold("director")
