@@ -199,6 +199,10 @@ base::Result<Catalogue> Catalogue::readRows(std::string_view text, bool overlay)
     if (base::firstInvalidUtf8(text) != std::string_view::npos) {
         return base::Error{base::ErrorCode::BadInput, "The table is not UTF-8; save it as UTF-8 text."};
     }
+    constexpr std::string_view byteOrderMark = "\xEF\xBB\xBF";
+    if (text.starts_with(byteOrderMark)) {
+        text.remove_prefix(byteOrderMark.size());
+    }
     std::vector<std::string_view> lines = base::split(text, '\n');
     for (std::string_view& line : lines) {
         if (line.ends_with('\r')) {

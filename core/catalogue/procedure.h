@@ -19,6 +19,7 @@ struct Procedure {
 
     [[nodiscard]] bool isDiagnosticEndoscopy() const { return categories.contains(Category::DiagnosticEndoscopy); }
     [[nodiscard]] bool isVaginalDelivery() const { return categories.contains(Category::LaborDelivery); }
+    bool operator==(const Procedure&) const = default;
 };
 
 } // namespace peelpack::catalogue

@@ -36,7 +36,7 @@ void walkPeople(ScreenWalk& walk, program::ProgramPages& program)
     walk.shoot("71-ending-device");
     openPage(walk, "invite");
     walk.shoot("72-invite");
-    program.inviting()->invite(0, QStringLiteral("Maren Holt"), QStringLiteral("spring-class"));
+    program.inviting()->invite(0, QStringLiteral("Maren Holt"), QStringLiteral("Spring class"));
     openPage(walk, "invitation");
     walk.shoot("73-invitation");
     openPage(walk, "people");
@@ -44,8 +44,8 @@ void walkPeople(ScreenWalk& walk, program::ProgramPages& program)
     openPage(walk, "classList");
     walk.shoot("74-class-list");
     program.classInviting()->read(QStringLiteral("spring.csv"),
-                                  QByteArrayLiteral("name,class\nOda Lindqvist,spring-class\n,spring-class\n"
-                                                    "Tomas Reyes,spring-class\nOda Lindqvist,spring-class\n"));
+                                  QByteArrayLiteral("name,class\nOda Lindqvist,Spring class\n,Spring class\n"
+                                                    "Tomas Reyes,Spring class\nOda Lindqvist,Spring class\n"));
     walk.shoot("74-class-read");
     program.classInviting()->invite();
     walk.shoot("74-class-invited");
@@ -59,7 +59,7 @@ void walkPeople(ScreenWalk& walk, program::ProgramPages& program)
 void walkAnswer(ScreenWalk& walk, program::ProgramPages& program)
 {
     keys::SystemRandom random;
-    program.inviting()->invite(0, QStringLiteral("Maren Holt"), QStringLiteral("spring-class"));
+    program.inviting()->invite(0, QStringLiteral("Maren Holt"), QStringLiteral("Spring class"));
     const auto invitation = keys::Invitation::fromCode(words::toBytes(program.inviting()->code()));
     const auto device = keys::deviceKey(keys::newDeviceSeeds(random));
     if (!invitation || !device) {
@@ -112,20 +112,23 @@ void walkRules(ScreenWalk& walk, program::ProgramPages& program, const instructo
     openPage(walk, "rules");
     walk.shoot("87-rules-so-far");
     openPage(walk, "requirements");
-    walk.shoot("87-no-change");
+    walk.shoot("87-changes");
     openPage(walk, "signers");
-    walk.shoot("87-anybody-signs");
+    walk.shoot("87-who-may-sign");
+    openPage(walk, "procedures");
+    walk.shoot("87-no-own-procedures");
     openPage(walk, "sites");
-    walk.shoot("88-no-sites");
+    walk.shoot("88-sites");
     program.sites()->begin();
-    program.sites()->setName(QStringLiteral("North Campus"));
+    program.sites()->setName(QStringLiteral("West Annex"));
     program.sites()->setPhones(2);
     program.sites()->setNote(QStringLiteral("Ask at the desk for a locker"));
     walk.shoot("88-another-site");
     program.sites()->sign();
-    walk.shoot("88-sites");
+    walk.shoot("88-one-more-site");
     openPage(walk, "days");
-    walk.shoot("89-no-days");
+    program.days()->setOfClass(1);
+    walk.shoot("89-days");
     program.days()->open(QStringLiteral("spring.csv"), QByteArrayLiteral("date,site\n2026-03-12\n"));
     walk.shoot("89-day-without-site");
     const base::Date today = desk.today();
@@ -137,16 +140,39 @@ void walkRules(ScreenWalk& walk, program::ProgramPages& program, const instructo
     program.days()->open(QStringLiteral("spring.csv"), table);
     walk.shoot("89-days-read");
     program.days()->takeIn();
-    walk.shoot("89-days");
+    walk.shoot("89-other-days");
     walk.put("clinicalDaysPage", "showPast", true);
     walk.put("clinicalDaysPage", "emptying", true);
     walk.shoot("89-days-taken-away");
 }
 
+void walkOwnProcedures(ScreenWalk& walk, program::OwnProcedures& procedures)
+{
+    openPage(walk, "procedures");
+    const QByteArray header = program::OwnProcedures::emptyTable();
+    procedures.open(QStringLiteral("own.tsv"), header + "own-washing\tJoint washing\t\t\tfoot\t\t\n");
+    walk.shoot("95-bad-table");
+    procedures.open(QStringLiteral("own.tsv"),
+                    header + "own-washing\tJoint washing through a small cut\tjoint wash\t\torthopedics|general\t\t\n" +
+                        "carpal-tunnel-release\tOpen carpal tunnel release\t\t\tplastic-reconstructive\t\t\n");
+    walk.shoot("95-table-read");
+    procedures.takeIn();
+    walk.shoot("95-own-procedures");
+    walk.put("ownProceduresPage", "emptying", true);
+    walk.shoot("95-table-taken-away");
+}
+
 /// The same as only the director changes them.
 void walkDirectorsRules(ScreenWalk& walk, program::ProgramPages& program)
 {
+    openPage(walk, "sites");
+    walk.shoot("95-no-sites");
+    openPage(walk, "days");
+    walk.shoot("95-no-days");
+    openPage(walk, "signers");
+    walk.shoot("95-anybody-signs");
     openPage(walk, "requirements");
+    walk.shoot("95-no-change");
     program.requirements()->beginDraft();
     walk.put("requirementsPage", "changing", true);
     program.requirements()->readBack();
@@ -176,6 +202,7 @@ void walkDirectorsRules(ScreenWalk& walk, program::ProgramPages& program)
     walk.shoot("95-who-may-sign");
     program.signers()->change(0);
     walk.shoot("95-change-credential");
+    walkOwnProcedures(walk, *program.procedures());
 }
 
 } // namespace

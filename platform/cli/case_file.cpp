@@ -6,6 +6,7 @@
 #include "platform/files/requirement_json.h"
 #include "platform/files/resources.h"
 #include "platform/files/text_file.h"
+#include "platform/session/program_catalogue.h"
 
 #include <utility>
 
@@ -65,16 +66,31 @@ base::Result<catalogue::Catalogue> catalogueFor(const Arguments& arguments)
                       base::Error{laid.error().code, *file + ": " + laid.error().sentence});
 }
 
+base::Result<catalogue::Catalogue> catalogueFor(const Arguments& arguments, const session::Session& session)
+{
+    base::Result<catalogue::Catalogue> given = catalogueFor(arguments);
+    if (!given || arguments.has("catalogue")) {
+        return given;
+    }
+    base::Result<catalogue::Catalogue> laid = session::withOverlayInForce(session, given.value());
+    if (!laid) {
+        complain("The program's own procedures do not fit this version of Peelpack and are left out: " +
+                 laid.error().sentence + " The director mends it with \"program catalogue\".");
+        return given;
+    }
+    return laid;
+}
+
 base::Result<CaseInput> readCaseInput(const Arguments& arguments,
                                       const std::function<void(const sheet::CaseRow&)>& onRow)
 {
+    const std::string& file = arguments.operands.front();
+    if (isVaultFile(file)) {
+        return readVaultCases(arguments);
+    }
     const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments);
     if (!catalogue) {
         return catalogue.error();
-    }
-    const std::string& file = arguments.operands.front();
-    if (isVaultFile(file)) {
-        return readVaultCases(arguments, catalogue.value());
     }
     base::Result<requirement::RequirementSet> set =
         files::requirementSet(arguments.value("set").value_or(files::usualSetId));

@@ -21,6 +21,9 @@ namespace peelpack::cli {
 OptionSpec catalogueOption();
 /// The shipped catalogue with the table of --catalogue, if given, laid over it.
 base::Result<catalogue::Catalogue> catalogueFor(const Arguments& arguments);
+/// With --catalogue the same; else the shipped one with the program's own table over it. A table that does not fit is
+/// said on standard error and left out.
+base::Result<catalogue::Catalogue> catalogueFor(const Arguments& arguments, const session::Session& session);
 
 /// What `role` and `tally` work on.
 struct CaseInput {

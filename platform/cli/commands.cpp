@@ -11,8 +11,9 @@ namespace {
 
 std::vector<Command> allCommands()
 {
-    std::vector<Command> commands{roleCommand(),      tallyCommand(),  findCommand(), checkCommand(),  queueCommand(),
-                                  questionsCommand(), sampleCommand(), rowsCommand(), importCommand(), demoCommand()};
+    std::vector<Command> commands{roleCommand(),   tallyCommand(),     findCommand(),   checkCommand(),
+                                  queueCommand(),  questionsCommand(), sampleCommand(), rowsCommand(),
+                                  importCommand(), catalogueCommand(), demoCommand()};
     for (const std::vector<Command>& group :
          {programCommands(), ruleCommands(), enrollCommands(), sheetCommands(), signCommands(), preceptorCommands(),
           exchangeCommands(), instructorCommands(), recordCommands(), printCommands(), vaultCommands()}) {

@@ -43,6 +43,8 @@ std::vector<Command> printCommands();
 std::vector<Command> recordCommands();
 /// The vault's own secrets.
 std::vector<Command> vaultCommands();
+/// The program's own procedures.
+Command catalogueCommand();
 Command checkCommand();
 /// What waits for an instructor.
 Command queueCommand();

@@ -3,10 +3,12 @@
 #include "core/base/text.h"
 #include "platform/cli/answer.h"
 #include "platform/cli/bytes_file.h"
+#include "platform/cli/ended_devices.h"
 #include "platform/cli/vault_access.h"
 #include "platform/files/text_file.h"
 #include "platform/session/class_list.h"
 #include "platform/session/enrolling.h"
+#include "sync/merge/record_content.h"
 
 namespace peelpack::cli {
 namespace {
@@ -218,16 +220,67 @@ base::Result<Answer> end(const Arguments& arguments)
     if (!ended) {
         return ended.error();
     }
-    nlohmann::ordered_json list = nlohmann::ordered_json::array();
-    std::string lines;
-    for (const session::EndedDevice& device : ended.value()) {
-        list.push_back({{"device", keys::hex(device.key.view())}, {"accepted", device.accepted}});
-        lines += "Ended: a device of " + person.value()->name + "; what was received before stays good (" +
-                 std::to_string(device.accepted) + " entries).\n";
+    Answer answer = endedDevices(person.value()->name, ended.value());
+    answer.text += "A new phone: peelpack enroll invite --again \"" + person.value()->name + "\" --out FILE\n";
+    return answer;
+}
+
+/// "Ines Duarte, student, Spring class, until 2026-03-12"
+std::string describe(const session::OpenInvitation& open, const keys::Invitation& invitation)
+{
+    std::string text = open.name + ", " + std::string(session::word(static_cast<journal::Role>(invitation.role)));
+    for (const std::string& scope : open.scopes) {
+        text += ", " + scope;
+    }
+    return text + ", until " + merge::timeOf({invitation.expiry, 0}).day().iso();
+}
+
+base::Result<Answer> listInvitations(const Arguments& arguments)
+{
+    const base::Result<OpenedVault> opened = openVault(arguments);
+    if (!opened) {
+        return opened.error();
     }
     Answer answer;
-    answer.json = {{"ended", list}};
-    answer.text = lines + "A new phone: peelpack enroll invite --again \"" + person.value()->name + "\" --out FILE\n";
+    answer.json["invitations"] = nlohmann::ordered_json::array();
+    for (const session::OpenInvitation& open : session::openInvitations(*opened.value().session)) {
+        const base::Result<keys::Invitation> invitation = keys::Invitation::fromCode(open.code);
+        if (invitation) {
+            answer.json["invitations"].push_back(
+                {{"name", open.name},
+                 {"person", keys::hex(invitation.value().person.view())},
+                 {"role", session::word(static_cast<journal::Role>(invitation.value().role))},
+                 {"for", open.scopes}});
+            answer.text += describe(open, invitation.value()) + "\n";
+        }
+    }
+    if (answer.text.empty()) {
+        answer.text = "No invitation made here waits for an answer.\n";
+    }
+    return answer;
+}
+
+base::Result<Answer> withdraw(const Arguments& arguments)
+{
+    base::Result<OpenedVault> opened = openVault(arguments);
+    if (!opened) {
+        return opened.error();
+    }
+    session::Session& session = *opened.value().session;
+    const std::string& name = arguments.operands.front();
+    std::vector<session::OpenInvitation> found = session::openInvitations(session);
+    std::erase_if(found, [&](const session::OpenInvitation& open) { return open.name != name; });
+    if (found.size() != 1) {
+        return base::Error{found.empty() ? base::ErrorCode::NotFound : base::ErrorCode::BadValue,
+                           (found.empty() ? "No invitation for \"" : "More than one invitation for \"") + name +
+                               "\" is open here; \"enroll invitations\" lists them."};
+    }
+    if (const base::Result<bool> done = session::withdrawInvitation(session, found.front().code); !done) {
+        return done.error();
+    }
+    Answer answer;
+    answer.json = {{"withdrawn", name}};
+    answer.text = "Taken back: whoever answers the invitation of " + name + " is not let in.\n";
     return answer;
 }
 
@@ -270,6 +323,18 @@ std::vector<Command> enrollCommands()
           withVaultOptions({{"digits", "N", "the six digits that the other person read to you"}}),
           "peelpack enroll grant ines.reply --digits 468302\n  Ines is in the class from now on"},
          [](const Arguments& arguments) { return give(arguments, grant(arguments)); }},
+        {{"enroll invitations",
+          "The invitations made with this vault that nobody has answered.",
+          {},
+          withVaultOptions({}),
+          "peelpack enroll invitations\n  who has not joined yet"},
+         [](const Arguments& arguments) { return give(arguments, listInvitations(arguments)); }},
+        {{"enroll withdraw",
+          "Take an invitation back that was not answered yet.",
+          {"NAME"},
+          withVaultOptions({}),
+          "peelpack enroll withdraw \"Ines Duarte\"\n  whoever has the invitation cannot join with it any more"},
+         [](const Arguments& arguments) { return give(arguments, withdraw(arguments)); }},
         {{"enroll end",
           "End the devices of somebody: a lost phone, or somebody who has left. What was received before stays good.",
           {"NAME|ID"},

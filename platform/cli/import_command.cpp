@@ -130,7 +130,12 @@ base::Result<Answer> import(const Arguments& arguments)
     if (const base::Result<bool> clean = screened(arguments, {source}); !clean) {
         return clean.error();
     }
-    const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments);
+    base::Result<OpenedVault> opened = openVault(arguments, arguments.operands.front());
+    if (!opened) {
+        return opened.error();
+    }
+    session::Session& session = *opened.value().session;
+    const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments, session);
     if (!catalogue) {
         return catalogue.error();
     }
@@ -139,11 +144,6 @@ base::Result<Answer> import(const Arguments& arguments)
         return read.error();
     }
     PaperLog log = std::move(read).value();
-    base::Result<OpenedVault> opened = openVault(arguments, arguments.operands.front());
-    if (!opened) {
-        return opened.error();
-    }
-    session::Session& session = *opened.value().session;
     if (!session.isStaff()) {
         return base::Error{base::ErrorCode::BadValue, "Only an instructor or the director imports a paper log."};
     }

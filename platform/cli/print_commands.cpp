@@ -9,7 +9,6 @@
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
 #include "platform/cli/vault_rows.h"
-#include "platform/files/resources.h"
 #include "platform/print/papers.h"
 #include "platform/print/pdf.h"
 #include "platform/session/system_clock.h"
@@ -102,7 +101,7 @@ base::Result<Answer> printFromVault(const Arguments& arguments, const Make& make
         return chosen.error();
     }
     const session::Session& session = chosen.value().session();
-    const base::Result<catalogue::Catalogue> catalogue = files::shippedCatalogue();
+    const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments, session);
     if (!catalogue) {
         return catalogue.error();
     }

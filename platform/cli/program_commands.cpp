@@ -2,6 +2,7 @@
 
 #include "core/base/text.h"
 #include "platform/cli/answer.h"
+#include "platform/cli/ended_devices.h"
 #include "platform/cli/output.h"
 #include "platform/cli/policy_words.h"
 #include "platform/cli/rule_words.h"
@@ -112,6 +113,34 @@ base::Result<Answer> takeOver(const Arguments& arguments)
     answer.text = vaultCodeLines(textOf(vault.value().codeText)) +
                   "You are the program's director now. Check that this is the program's id:\n  " + id +
                   "\nNext: take in a colleague's parcel, then send yours.\n";
+    return answer;
+}
+
+base::Result<Answer> endDirector(const Arguments& arguments)
+{
+    base::Result<OpenedVault> opened = openVault(arguments);
+    if (!opened) {
+        return opened.error();
+    }
+    session::Session& session = *opened.value().session;
+    const session::Directory directory(session);
+    const base::Result<const session::Person*> person =
+        directory.findPerson(arguments.operands.front(), journal::Role::Director);
+    if (!person) {
+        return person.error();
+    }
+    OpenedVault parts = std::move(opened).value(); // the session stays where it is
+    const base::Result<keys::SigningKey> key = askProgramKey(parts.secrets, session.program());
+    if (!key) {
+        return key.error();
+    }
+    const session::Person director = *person.value();
+    const auto ended = session::endDirector(session, key.value(), director);
+    if (!ended) {
+        return ended.error();
+    }
+    Answer answer = endedDevices(director.name, ended.value());
+    answer.text += "The others hear of it with your next parcels.\n";
     return answer;
 }
 
@@ -254,6 +283,13 @@ std::vector<Command> programCommands()
           "its "
           "rights until it is ended"},
          [](const Arguments& arguments) { return give(arguments, takeOver(arguments)); }},
+        {{"program end",
+          "End another director's devices, once their parcel was taken in. Secrets: passphrase, program code.",
+          {"NAME|ID"},
+          withVaultOptions({}),
+          "peelpack program end \"A. Director\"\n  what was received from them stays good, what comes later is not "
+          "counted"},
+         [](const Arguments& arguments) { return give(arguments, endDirector(arguments)); }},
         {{"program rules",
           "Put other rules in force, as the director.",
           {},

@@ -94,15 +94,15 @@ base::Result<questions::Plausible> plausibleFrom(const Arguments& arguments)
 
 base::Result<Answer> askAboutVault(const Arguments& arguments, const questions::Plausible& plausible)
 {
-    const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments);
-    if (!catalogue) {
-        return catalogue.error();
-    }
     const base::Result<ChosenVault> chosen = openChosen(arguments, arguments.operands.front());
     if (!chosen) {
         return chosen.error();
     }
     const session::Session& session = chosen.value().session();
+    const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments, session);
+    if (!catalogue) {
+        return catalogue.error();
+    }
     Collected collected;
     const std::vector<keys::Id>& students = chosen.value().students;
     const std::vector<record::StudentRecord> records = chosen.value().records();

@@ -2,12 +2,12 @@
 
 #include "core/base/text.h"
 #include "platform/cli/answer.h"
+#include "platform/cli/case_file.h"
 #include "platform/cli/sheet_questions.h"
 #include "platform/cli/sheet_text.h"
 #include "platform/cli/signer_questions.h"
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
-#include "platform/files/resources.h"
 #include "platform/session/checks.h"
 #include "platform/session/repudiations.h"
 #include "platform/session/sets_in_force.h"
@@ -23,7 +23,7 @@ base::Result<Answer> queue(const Arguments& arguments)
         return chosen.error();
     }
     const session::Session& session = chosen.value().session();
-    const base::Result<catalogue::Catalogue> catalogue = files::shippedCatalogue();
+    const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments, session);
     if (!catalogue) {
         return catalogue.error();
     }

@@ -27,17 +27,20 @@ struct Deciding {
 
 base::Result<Deciding> openForDecision(const Arguments& arguments)
 {
-    const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments);
     const std::optional<std::string> setFile = arguments.value("set");
     const base::Result<std::string> setText =
         setFile ? files::readWholeFile(*setFile, mostSetBytes) : base::Result<std::string>(std::string());
     base::Result<OpenedVault> opened = openVault(arguments);
-    if (const base::Error* error = base::firstError(catalogue, setText, opened)) {
+    if (const base::Error* error = base::firstError(setText, opened)) {
         return *error;
     }
     const session::Session& session = *opened.value().session;
     if (session.role() != journal::Role::Director) {
         return base::Error{base::ErrorCode::BadValue, "Only the director decides who has met the requirements."};
+    }
+    const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments, session);
+    if (!catalogue) {
+        return catalogue.error();
     }
     const session::Directory directory(session);
     const base::Result<const session::Person*> student =
@@ -88,16 +91,6 @@ base::Result<Answer> complete(const Arguments& arguments)
     answer.json = {{"complete", true}, {"requirementSet", state.requirementSet}};
     answer.text = "Complete under " + state.requirementSet + ", as initialed.\n";
     return answer;
-}
-
-/// The program key that the program code re-creates, when it is this program's.
-base::Result<keys::SigningKey> askProgramKey(Secrets& secrets, const keys::VerifyKey& program)
-{
-    const base::Result<keys::Secret> typedCode = secrets.ask("Program code");
-    if (!typedCode) {
-        return typedCode.error();
-    }
-    return session::programKeyFromCode(program, textOf(typedCode.value()));
 }
 
 /// The earlier record of --supersedes, verified; empty without that option.

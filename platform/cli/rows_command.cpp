@@ -3,10 +3,10 @@
 #include "core/base/text.h"
 #include "platform/cli/answer.h"
 #include "platform/cli/bytes_file.h"
+#include "platform/cli/case_file.h"
 #include "platform/cli/output.h"
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
-#include "platform/files/resources.h"
 #include "platform/session/counting_rules.h"
 
 namespace peelpack::cli {
@@ -19,7 +19,7 @@ base::Result<Answer> rows(const Arguments& arguments)
         return chosen.error();
     }
     const session::Session& session = chosen.value().session();
-    const base::Result<catalogue::Catalogue> catalogue = files::shippedCatalogue();
+    const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments, session);
     if (!catalogue) {
         return catalogue.error();
     }

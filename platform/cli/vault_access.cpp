@@ -2,6 +2,7 @@
 
 #include "platform/cli/output.h"
 #include "platform/files/text_file.h"
+#include "platform/session/completion.h"
 #include "platform/session/system_clock.h"
 #include "sync/keys/code.h"
 
@@ -17,6 +18,15 @@ std::vector<OptionSpec> withVaultOptions(std::vector<OptionSpec> options)
     options.push_back(secretsOption());
     options.push_back({"json", "", "for machines"});
     return options;
+}
+
+base::Result<keys::SigningKey> askProgramKey(Secrets& secrets, const keys::VerifyKey& program)
+{
+    const base::Result<keys::Secret> typedCode = secrets.ask("Program code");
+    if (!typedCode) {
+        return typedCode.error();
+    }
+    return session::programKeyFromCode(program, textOf(typedCode.value()));
 }
 
 keys::RandomSource& systemRandom()

@@ -46,6 +46,9 @@ base::Result<OldOrNewVault> unlockOrMakeVault(const std::string& file, bool pin,
 /// The lines that show a new vault's code, once; none when there is no code.
 std::string vaultCodeLines(std::string_view code);
 
+/// Asks for the program code and makes the program key of it, when it is this program's.
+base::Result<keys::SigningKey> askProgramKey(Secrets& secrets, const keys::VerifyKey& program);
+
 keys::RandomSource& systemRandom();
 /// The install marks of this user.
 vault::MarkStore& installMarks();

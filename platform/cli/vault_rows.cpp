@@ -73,7 +73,7 @@ base::Result<bool> takeSets(CaseInput& input, const session::Session& session, c
 
 } // namespace
 
-base::Result<CaseInput> readVaultCases(const Arguments& arguments, const catalogue::Catalogue& catalogue)
+base::Result<CaseInput> readVaultCases(const Arguments& arguments)
 {
     const std::string& file = arguments.operands.front();
     // --student is a name here and may name a student that has no sheet yet; the tally looks it up itself.
@@ -84,7 +84,11 @@ base::Result<CaseInput> readVaultCases(const Arguments& arguments, const catalog
         return chosen.error();
     }
     const session::Session& session = chosen.value().session();
-    base::Result<session::CaseBook> book = session::caseBook(session, catalogue, chosen.value().records());
+    const base::Result<catalogue::Catalogue> catalogue = catalogueFor(arguments, session);
+    if (!catalogue) {
+        return catalogue.error();
+    }
+    base::Result<session::CaseBook> book = session::caseBook(session, catalogue.value(), chosen.value().records());
     if (!book) {
         return book.error();
     }

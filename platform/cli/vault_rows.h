@@ -15,6 +15,6 @@ bool isVaultFile(const std::string& file);
 void complainOfNotLogged(const session::CaseBook& book);
 
 /// Unlocks the vault that the first operand names and reads its sheets: the student's own, or all students'.
-base::Result<CaseInput> readVaultCases(const Arguments& arguments, const catalogue::Catalogue& catalogue);
+base::Result<CaseInput> readVaultCases(const Arguments& arguments);
 
 } // namespace peelpack::cli

@@ -1,11 +1,13 @@
 #include "platform/demo/demo_stage.h"
 
+#include "platform/demo/invented_people.h"
 #include "platform/demo/need.h"
 #include "platform/files/resources.h"
 #include "platform/session/cards.h"
 #include "platform/session/exchange.h"
 #include "platform/session/intake.h"
 #include "platform/session/program_rules.h"
+#include "platform/session/rule_writing.h"
 #include "platform/vault/memory_vault.h"
 #include "sync/keys/code.h"
 #include "sync/merge/record_content.h"
@@ -17,7 +19,7 @@ constexpr std::int64_t secondsInHour = 3'600;
 constexpr std::int64_t secondsInDay = 24 * secondsInHour;
 constexpr std::int64_t daysToAnswer = 14;
 constexpr std::int32_t daysOfTerm = 120;
-constexpr const char* className = "spring-class";
+constexpr const char* className = "Spring class";
 
 } // namespace
 
@@ -68,7 +70,37 @@ std::unique_ptr<session::Session> DemoStage::beginProgram()
     m_programCode.assign(typed.view().begin(), typed.view().end());
     auto vault = std::make_unique<vault::MemoryVault>(m_random);
     need(session::beginProgram(*vault, need(keys::programKey(code.view())), "Adela Winther", rules, clock(), m_random));
-    return need(session::Session::open(std::move(vault), clock(), m_random));
+    auto director = need(session::Session::open(std::move(vault), clock(), m_random));
+    tellRules(*director);
+    return director;
+}
+
+void DemoStage::tellRules(session::Session& director) const
+{
+    constexpr journal::MinuteOfDay begin = 7 * 60;
+    constexpr journal::MinuteOfDay end = 15 * 60 + 30;
+    constexpr std::int32_t daysOfWork = 5;
+    std::vector<journal::ClinicalDay> days;
+    for (std::int32_t day = 0; day <= daysOfTerm; ++day) {
+        for (const std::string_view site : sites) {
+            if (day % 7 < daysOfWork) { // the term begins on a Monday
+                days.push_back({base::Date::fromDays(m_firstDay.days() + day), std::string(site), begin, end});
+            }
+        }
+    }
+    need(session::setClinicalDays(director, std::string(className), std::move(days)));
+    using enum journal::PhoneRule;
+    need(session::setSites(director,
+                           {{std::string(sites[0]), Core, "Lockers at the desk; ask for a key."},
+                            {std::string(sites[1]), LoungeOnly, ""},
+                            {std::string(sites[2]), NotAtAll, "Pen-signed stubs, entered the same evening."}}));
+    need(session::setWhoMaySign(director, {{"CSFA", journal::signsEveryRole},
+                                           {"CST", journal::signsEveryRole},
+                                           {"RN", journal::signsSecondScrub | journal::signsObservation}}));
+    const session::Rules next = need(session::rulesOfShippedSet("cap15"));
+    need(session::changeRequirements(director,
+                                     {std::string(className), base::Date::fromDays(m_firstDay.days() + daysOfTerm + 1),
+                                      next.requirementSet, next.setDigest, "The list of the next term."}));
 }
 
 std::unique_ptr<session::Session> DemoStage::join(session::Session& inviter, const std::string& name,
@@ -95,6 +127,8 @@ CardInUse DemoStage::giveCard(session::Session& staff, const Holder& holder, con
     vouch.credential = holder.credential;
     vouch.site = site;
     need(staff.append(staff.programStream(), vouch));
+    constexpr std::int32_t daysBeforeTerm = 21;
+    need(session::setStanding(staff, vouch.person, base::Date::fromDays(m_firstDay.days() - daysBeforeTerm), true));
     const keys::Secret code = card.code();
     return {{std::string(holder.name), std::string(holder.credential)},
             std::string(holder.pin),

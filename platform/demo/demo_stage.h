@@ -41,7 +41,8 @@ public:
     /// Every clock of the stage says the real time from now on.
     void letGo();
 
-    /// The director of a new program under the usual rules.
+    /// The director of a new program under the usual rules, with its sites, clinical days, who may sign, and another
+    /// requirement set that comes after the term.
     std::unique_ptr<session::Session> beginProgram();
     /// Of the program that was begun, as it is typed.
     [[nodiscard]] const std::string& programCode() const { return m_programCode; }
@@ -61,6 +62,8 @@ public:
     static void sendToStudent(const session::Session& staff, session::Session& student);
 
 private:
+    void tellRules(session::Session& director) const;
+
     struct Past {
         session::Clock real;
         std::optional<journal::Time> held;

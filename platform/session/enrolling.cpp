@@ -1,5 +1,6 @@
 #include "platform/session/enrolling.h"
 
+#include "platform/session/refusal.h"
 #include "sync/merge/receipts.h"
 
 #include <algorithm>
@@ -11,11 +12,31 @@ base::Result<OpenInvitation> inviteAgain(Session& session, const Person& person,
     return invite(session, person.name, person.role, person.scopes, person.id, days);
 }
 
+namespace {
+
+/// What a device wrote outside `first`: a device that is ended in the program stream loses every stream that is not
+/// named (FORMAT.md section 7).
+std::vector<journal::FeedId> feedsBesides(const Session& session, const keys::VerifyKey& device, const keys::Id& first)
+{
+    std::vector<journal::FeedId> feeds;
+    for (const auto& [id, feed] : session.ledger().feeds()) {
+        if (id.device == device && id.stream != first) {
+            feeds.push_back(id);
+        }
+    }
+    return feeds;
+}
+
+} // namespace
+
 base::Result<std::vector<EndedDevice>> endDevices(Session& session, const Person& person, const std::string& reason,
                                                   const std::optional<keys::VerifyKey>& only)
 {
     if (!session.isStaff()) {
         return base::Error{base::ErrorCode::BadValue, "Only an instructor or the director can end a device."};
+    }
+    if (person.role == journal::Role::Director) {
+        return base::Error{base::ErrorCode::BadValue, "Only the program code ends a director's device."};
     }
     const keys::Id stream = grantStream(session, person.role, person.id);
     std::vector<Writing> writings;
@@ -24,13 +45,18 @@ base::Result<std::vector<EndedDevice>> endDevices(Session& session, const Person
         if (device.revoked || (only && *only != device.key)) {
             continue;
         }
-        journal::Revoke revoke;
-        revoke.target = journal::KeyKind::Device;
-        revoke.feed = {device.key, stream};
-        revoke.accepted = merge::receiptedCount(session.authority(), revoke.feed);
-        revoke.reason = reason;
-        ended.push_back({device.key, revoke.accepted});
-        writings.push_back({stream, revoke});
+        EndedDevice& one = ended.emplace_back(EndedDevice{device.key, 0});
+        std::vector<journal::FeedId> feeds = feedsBesides(session, device.key, stream);
+        feeds.insert(feeds.begin(), {device.key, stream});
+        for (const journal::FeedId& feed : feeds) {
+            journal::Revoke revoke;
+            revoke.target = journal::KeyKind::Device;
+            revoke.feed = feed;
+            revoke.accepted = merge::receiptedCount(session.authority(), feed);
+            revoke.reason = reason;
+            one.accepted += revoke.accepted;
+            writings.push_back({feed.stream, revoke});
+        }
     }
     if (writings.empty()) {
         return base::Error{base::ErrorCode::NotFound, "This person has no device that is still granted."};
@@ -38,6 +64,52 @@ base::Result<std::vector<EndedDevice>> endDevices(Session& session, const Person
     const auto written = session.append(writings);
     if (!written) {
         return written.error();
+    }
+    return ended;
+}
+
+bool endsByCode(const Session& session, const Person& person)
+{
+    return session.role() == journal::Role::Director && person.role == journal::Role::Director &&
+           person.id != session.person();
+}
+
+base::Result<std::vector<EndedDevice>> endDirector(Session& session, const keys::SigningKey& programKey,
+                                                   const Person& director)
+{
+    if (!endsByCode(session, director)) {
+        return base::Error{base::ErrorCode::BadValue, "Only a director ends another director's device."};
+    }
+    if (programKey.verifyKey() != session.program()) {
+        return base::Error{base::ErrorCode::BadInput, "That is not the code of this program."};
+    }
+    std::vector<keys::Bytes> certificates;
+    std::vector<EndedDevice> ended;
+    for (const GrantedDevice& device : director.devices) {
+        const trust::Holder* holder = session.authority().holder(device.key);
+        if (device.revoked || holder == nullptr) {
+            continue;
+        }
+        EndedDevice& one = ended.emplace_back(EndedDevice{device.key, 0});
+        std::vector<journal::FeedId> feeds = feedsBesides(session, device.key, session.programStream());
+        feeds.insert(feeds.begin(), {device.key, session.programStream()});
+        for (const journal::FeedId& feed : feeds) {
+            const journal::Feed* held = session.ledger().feed(feed);
+            const std::uint32_t accepted = held == nullptr ? 0 : held->count();
+            auto certificate =
+                trust::writeCertificate(programKey, holder->epoch, trust::DirectorRevoked{feed, accepted});
+            if (!certificate) {
+                return refused(certificate.reason());
+            }
+            one.accepted += accepted;
+            certificates.push_back(std::move(certificate).value());
+        }
+    }
+    if (ended.empty()) {
+        return base::Error{base::ErrorCode::NotFound, "This person has no device that is still granted."};
+    }
+    if (const base::Result<bool> kept = session.keepCertificates(std::move(certificates)); !kept) {
+        return kept.error();
     }
     return ended;
 }

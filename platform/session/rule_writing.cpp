@@ -1,5 +1,10 @@
 #include "platform/session/rule_writing.h"
 
+#include "core/base/text.h"
+#include "core/catalogue/overlay.h"
+#include "platform/files/text_file.h"
+#include "platform/session/program_catalogue.h"
+#include "sync/journal/rule_fields.h"
 #include "sync/trust/rights.h"
 
 #include <algorithm>
@@ -150,6 +155,30 @@ base::Result<journal::Position> setWhoMaySign(Session& session, std::vector<jour
         return sorted.error();
     }
     return write(session, journal::WhoMaySign{{}, std::move(signers)}, pointer(session.rules().whoMaySign));
+}
+
+base::Result<journal::Position> setCatalogueOverlay(Session& session, const catalogue::Catalogue& shipped,
+                                                    const std::string& typed)
+{
+    // Sheets are written in this form, and a name must equal theirs; what is no text is refused below.
+    const bool isText = base::firstInvalidUtf8(typed) == std::string_view::npos;
+    const std::string table = isText ? files::normalized(typed) : typed;
+    if (table.size() > journal::mostOverlayBytes) {
+        return base::Error{base::ErrorCode::BadValue, "The table has more than 48 KiB; leave out what the shipped "
+                                                      "catalogue says already."};
+    }
+    if (table == overlayInForce(session)) {
+        return base::Error{base::ErrorCode::BadValue,
+                           table.empty() ? "No table of procedures is in force: there is nothing to take away."
+                                         : "This table is in force already."};
+    }
+    if (!table.empty()) {
+        if (const base::Result<catalogue::Catalogue> laid = catalogue::checkedOverlay(shipped, table); !laid) {
+            return laid.error();
+        }
+    }
+    return write(session, journal::CatalogueOverlay{{}, keys::Bytes(table.begin(), table.end())},
+                 pointer(session.rules().overlay));
 }
 
 base::Result<journal::Position> setStanding(Session& session, const keys::Id& preceptor,

@@ -1,5 +1,6 @@
 #pragma once
 
+#include "core/catalogue/catalogue.h"
 #include "platform/session/setup.h"
 #include "sync/journal/rule_payloads.h"
 
@@ -44,6 +45,10 @@ std::vector<journal::MaySign> withSigner(std::vector<journal::MaySign> signers, 
 /// NotFound: it is not on the list.
 base::Result<std::vector<journal::MaySign>> withoutSigner(std::vector<journal::MaySign> signers,
                                                           const std::string& credential);
+/// The program's own table of procedures over the shipped catalogue, in place of the one before; empty: none. As the
+/// director. BadValue also: it is too long, or in force already. BadInput as catalogue::checkedOverlay.
+base::Result<journal::Position> setCatalogueOverlay(Session& session, const catalogue::Catalogue& shipped,
+                                                    const std::string& typed);
 /// `oriented` empty: not yet.
 base::Result<journal::Position> setStanding(Session& session, const keys::Id& preceptor,
                                             const std::optional<base::Date>& oriented, bool active);

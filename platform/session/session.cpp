@@ -257,6 +257,16 @@ base::Result<journal::Position> Session::append(const keys::Id& stream, const jo
     return positions.value().front();
 }
 
+base::Result<bool> Session::keepCertificates(std::vector<keys::Bytes> certificates)
+{
+    vault::Change change;
+    change.certificates = std::move(certificates);
+    if (const vault::Result<bool> kept = m_vault->save(change); !kept) {
+        return vault::asError(kept.error());
+    }
+    return reload();
+}
+
 std::optional<keys::Bytes> Session::note(const std::string& name) const
 {
     const auto found = m_notes.find(name);

@@ -77,6 +77,9 @@ public:
     base::Result<std::vector<journal::Position>> append(const std::vector<Writing>& writings);
     base::Result<journal::Position> append(const keys::Id& stream, const journal::Payload& payload);
 
+    /// Keeps certificates of the program key, and reads everything anew.
+    base::Result<bool> keepCertificates(std::vector<keys::Bytes> certificates);
+
     /// Small values of this device.
     [[nodiscard]] std::optional<keys::Bytes> note(const std::string& name) const;
     base::Result<bool> setNote(const std::string& name, std::optional<keys::Bytes> value);

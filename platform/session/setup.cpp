@@ -230,6 +230,16 @@ base::Result<OpenInvitation> invite(Session& session, const std::string& name, R
     return made;
 }
 
+base::Result<bool> withdrawInvitation(Session& session, keys::ByteView code)
+{
+    std::vector<OpenInvitation> open = openInvitations(session);
+    const auto isIt = [&](const OpenInvitation& one) { return std::ranges::equal(one.code, code); };
+    if (std::erase_if(open, isIt) == 0) {
+        return base::Error{base::ErrorCode::NotFound, "This invitation is not open any more."};
+    }
+    return session.setNote(notes::invitations, toNote(open));
+}
+
 base::Result<Answered> matchReply(const Session& session, const keys::InvitationReply& reply)
 {
     for (const OpenInvitation& open : openInvitations(session)) {
@@ -269,9 +279,7 @@ base::Result<journal::Position> grant(Session& session, const keys::InvitationRe
     if (!written) {
         return written;
     }
-    std::vector<OpenInvitation> left = openInvitations(session);
-    std::erase_if(left, [&](const OpenInvitation& other) { return other.code == open.code; });
-    if (const base::Result<bool> kept = session.setNote(notes::invitations, toNote(left)); !kept) {
+    if (const base::Result<bool> kept = withdrawInvitation(session, open.code); !kept) {
         return kept.error();
     }
     return written;

@@ -45,6 +45,8 @@ base::Result<OpenInvitation> invite(Session& session, const std::string& name, j
                                     const std::vector<std::string>& scopes, const std::optional<keys::Id>& person,
                                     std::int64_t days);
 std::vector<OpenInvitation> openInvitations(const Session& session);
+/// Takes an invitation back: whoever answers it is not let in. NotFound: it is not open.
+base::Result<bool> withdrawInvitation(Session& session, keys::ByteView code);
 
 /// A reply with the invitation that it answers.
 struct Answered {

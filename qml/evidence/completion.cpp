@@ -6,6 +6,7 @@
 #include "platform/session/completion.h"
 #include "qml/instructor/check_words.h"
 #include "qml/words/bridge.h"
+#include "qml/words/sentences.h"
 #include "qml/words/words.h"
 
 #include <algorithm>
@@ -76,7 +77,7 @@ void Completion::read()
         return;
     }
     m_student = words::fromUtf8(student->person.name);
-    m_bar = words::fromUtf8(m_desk.session().writeBar().sentence);
+    m_bar = words::said(m_desk.session().writeBar().sentence);
     m_standing.clear();
     m_targets.clear();
     const auto state = session::completionState(m_desk.session(), m_desk.catalogue(), student->person.id);

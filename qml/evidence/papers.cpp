@@ -109,9 +109,9 @@ void Papers::make(int kind)
     for (const keys::Id& id : students) {
         records.push_back(m_desk.student(id)->record);
     }
-    const catalogue::Catalogue& catalogue = m_desk.catalogue();
+    const std::shared_ptr<const catalogue::Catalogue> catalogue = m_desk.shelf().shared();
     const auto input = std::make_shared<base::Result<print::ClassToCount>>(
-        print::classToCount(m_desk.session(), std::move(records), catalogue));
+        print::classToCount(m_desk.session(), std::move(records), *catalogue));
     if (!*input) {
         fail(words::why(input->error()));
         return;
@@ -136,8 +136,8 @@ void Papers::make(int kind)
     const print::PageFrame frame = print::frameFor(m_desk.session(), static_cast<print::PageSize>(m_size));
     const char* const names[]{"case-log-%1.pdf", "class-board-%1.pdf", "program-report-%1.pdf"};
     start(QString::fromLatin1(names[std::clamp(kind, 0, 2)]).arg(day),
-          [input, document, frame, &catalogue](Work& work) -> Made {
-              const auto counted = print::countClass(std::move(*input).value(), catalogue);
+          [input, document, frame, catalogue](Work& work) -> Made {
+              const auto counted = print::countClass(std::move(*input).value(), *catalogue);
               if (!counted || work.canceled) {
                   return {{}, {}, counted ? QString() : words::why(counted.error())};
               }
@@ -158,17 +158,17 @@ void Papers::makeSheet(const QString& text)
         fail(tr("There is no such sheet here."));
         return;
     }
-    const catalogue::Catalogue& catalogue = m_desk.catalogue();
+    const std::shared_ptr<const catalogue::Catalogue> catalogue = m_desk.shelf().shared();
     const auto input = std::make_shared<base::Result<print::ClassToCount>>(
-        print::classToCount(m_desk.session(), {student->record}, catalogue));
+        print::classToCount(m_desk.session(), {student->record}, *catalogue));
     if (!*input) {
         fail(words::why(input->error()));
         return;
     }
     const print::PageFrame frame = print::frameFor(m_desk.session(), static_cast<print::PageSize>(m_size));
     start(QStringLiteral("case-sheet-%1.pdf").arg(words::fromUtf8(student->names.sheets.at(sheet->id))),
-          [input, frame, one = *sheet, &catalogue](Work& work) -> Made {
-              const auto counted = print::countClass(std::move(*input).value(), catalogue);
+          [input, frame, one = *sheet, catalogue](Work& work) -> Made {
+              const auto counted = print::countClass(std::move(*input).value(), *catalogue);
               return counted ? setPaper(print::caseSheet(*counted.value(), 0, one), frame, work)
                              : Made{{}, {}, words::why(counted.error())};
           });

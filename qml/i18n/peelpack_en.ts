@@ -145,6 +145,16 @@
     </message>
 </context>
 <context>
+    <name>OwnProceduresPage</name>
+    <message numerus="yes">
+        <source>In the file: %n procedure(s), in place of those that are listed</source>
+        <translation>
+            <numerusform>In the file: %n procedure, in place of those that are listed</numerusform>
+            <numerusform>In the file: %n procedures, in place of those that are listed</numerusform>
+        </translation>
+    </message>
+</context>
+<context>
     <name>PaperToCutPage</name>
     <message numerus="yes">
         <source>%n invitation(s), to be cut apart and given out. Whoever has one can join in that name.</source>

@@ -1433,6 +1433,18 @@
         <source>They have joined: take the answer</source>
         <translation>Ya se ha unido: recibir la respuesta</translation>
     </message>
+    <message>
+        <source>Take it back? Whoever has it cannot join with it any more.</source>
+        <translation>¿Retirarla? Quien la tenga ya no podrá unirse con ella.</translation>
+    </message>
+    <message>
+        <source>Take the invitation back</source>
+        <translation>Retirar la invitación</translation>
+    </message>
+    <message>
+        <source>Leave it open</source>
+        <translation>Dejarla abierta</translation>
+    </message>
 </context>
 <context>
     <name>InvitePage</name>
@@ -2086,6 +2098,84 @@
     </message>
 </context>
 <context>
+    <name>OwnProceduresPage</name>
+    <message>
+        <source>Are these the procedures?</source>
+        <translation>¿Son estos los procedimientos?</translation>
+    </message>
+    <message>
+        <source>Own procedures</source>
+        <translation>Procedimientos propios</translation>
+    </message>
+    <message>
+        <source>Back</source>
+        <translation>Volver</translation>
+    </message>
+    <message numerus="yes">
+        <source>In the file: %n procedure(s), in place of those that are listed</source>
+        <translation>
+            <numerusform>En el archivo: %n procedimiento, en lugar de los de la lista</numerusform>
+            <numerusform>En el archivo: %n procedimientos, en lugar de los de la lista</numerusform>
+        </translation>
+    </message>
+    <message>
+        <source>Procedures that the catalogue does not have, or that your program calls or files otherwise. Sheets already logged stay where they were filed.</source>
+        <translation>Procedimientos que el catálogo no tiene, o que su programa llama o archiva de otro modo. Las hojas ya registradas se quedan donde estaban.</translation>
+    </message>
+    <message>
+        <source>The catalogue is in force as it is shipped.</source>
+        <translation>El catálogo rige tal como viene.</translation>
+    </message>
+    <message>
+        <source>The table in force does not fit this version of Peelpack and is left out. Save it, mend it and take it in again.</source>
+        <translation>La tabla vigente no encaja con esta versión de Peelpack y se deja fuera. Guárdela, corríjala y vuelva a cargarla.</translation>
+    </message>
+    <message>
+        <source>Only the director changes them.</source>
+        <translation>Solo la dirección los cambia.</translation>
+    </message>
+    <message>
+        <source>Take the table away? Sheets of procedures that only it has do not count any more until they are logged.</source>
+        <translation>¿Quitar la tabla? Las hojas de procedimientos que solo ella tiene dejan de contar hasta que se registren.</translation>
+    </message>
+    <message>
+        <source>Saved as %1.</source>
+        <translation>Guardado como %1.</translation>
+    </message>
+    <message>
+        <source>Sign: put them in force</source>
+        <translation>Firmar: ponerlos en vigor</translation>
+    </message>
+    <message>
+        <source>Choose another file</source>
+        <translation>Elegir otro archivo</translation>
+    </message>
+    <message>
+        <source>Take them in from a table</source>
+        <translation>Cargarlos de una tabla</translation>
+    </message>
+    <message>
+        <source>Save the table</source>
+        <translation>Guardar la tabla</translation>
+    </message>
+    <message>
+        <source>Save an empty table to fill in</source>
+        <translation>Guardar una tabla vacía para rellenar</translation>
+    </message>
+    <message>
+        <source>Sign: take the table away</source>
+        <translation>Firmar: quitar la tabla</translation>
+    </message>
+    <message>
+        <source>Take the table away</source>
+        <translation>Quitar la tabla</translation>
+    </message>
+    <message>
+        <source>Leave them as they are</source>
+        <translation>Dejarlos como están</translation>
+    </message>
+</context>
+<context>
     <name>OwnSigningPage</name>
     <message>
         <source>Sign</source>
@@ -2446,6 +2536,18 @@
     <message>
         <source>Invite for another device</source>
         <translation>Invitar para otro equipo</translation>
+    </message>
+    <message>
+        <source>Has handed the program over, or lost the device? Take their last parcel in first: what is here stays good, what comes later is not counted.</source>
+        <translation>¿Ha entregado el programa o perdido el dispositivo? Reciba antes su último paquete: lo que está aquí sigue valiendo, lo que llegue después no cuenta.</translation>
+    </message>
+    <message>
+        <source>Program code</source>
+        <translation>Código del programa</translation>
+    </message>
+    <message>
+        <source>End this director&apos;s devices</source>
+        <translation>Dar de baja los dispositivos de esta persona</translation>
     </message>
 </context>
 <context>
@@ -2963,6 +3065,10 @@
         <source>Every class</source>
         <translation>Todas las clases</translation>
     </message>
+    <message>
+        <source>The program&apos;s own procedures do not fit this version of Peelpack and are left out. Tell the director.</source>
+        <translation>Los procedimientos propios del programa no encajan con esta versión de Peelpack y se dejan fuera. Avise a la dirección.</translation>
+    </message>
 </context>
 <context>
     <name>RulesForm</name>
@@ -3048,6 +3154,14 @@
     <message>
         <source>Which credential signs which role</source>
         <translation>Qué credencial firma qué función</translation>
+    </message>
+    <message>
+        <source>Own procedures</source>
+        <translation>Procedimientos propios</translation>
+    </message>
+    <message>
+        <source>Over the shipped catalogue</source>
+        <translation>Sobre el catálogo que viene de serie</translation>
     </message>
 </context>
 <context>
@@ -4053,6 +4167,30 @@
     <message>
         <source>%1, event &quot;%2&quot;: %3</source>
         <translation>%1, evento «%2»: %3</translation>
+    </message>
+    <message>
+        <source>Only the program code ends a director&apos;s device.</source>
+        <translation>Solo el código del programa da de baja el dispositivo de una dirección.</translation>
+    </message>
+    <message>
+        <source>Only a director ends another director&apos;s device.</source>
+        <translation>Solo una dirección da de baja el dispositivo de otra.</translation>
+    </message>
+    <message>
+        <source>The table has more than 48 KiB; leave out what the shipped catalogue says already.</source>
+        <translation>La tabla tiene más de 48 KiB; omita lo que el catálogo de serie ya dice.</translation>
+    </message>
+    <message>
+        <source>No table of procedures is in force: there is nothing to take away.</source>
+        <translation>No hay tabla de procedimientos vigente: no hay nada que quitar.</translation>
+    </message>
+    <message>
+        <source>This table is in force already.</source>
+        <translation>Esta tabla ya está vigente.</translation>
+    </message>
+    <message>
+        <source>This invitation is not open any more.</source>
+        <translation>Esta invitación ya no está abierta.</translation>
     </message>
 </context>
 <context>
@@ -6871,6 +7009,37 @@
     <message>
         <source>until %1</source>
         <translation>hasta el %1</translation>
+    </message>
+</context>
+<context>
+    <name>peelpack::program::OwnProcedures</name>
+    <message>
+        <source>added</source>
+        <translation>añadido</translation>
+    </message>
+    <message>
+        <source>changed</source>
+        <translation>cambiado</translation>
+    </message>
+    <message>
+        <source>was called %1</source>
+        <translation>se llamaba %1</translation>
+    </message>
+    <message>
+        <source>was filed under %1</source>
+        <translation>se archivaba en %1</translation>
+    </message>
+    <message>
+        <source>This table says nothing that the catalogue does not say already. Choose another one.</source>
+        <translation>Esta tabla no dice nada que el catálogo no diga ya. Elija otra.</translation>
+    </message>
+    <message>
+        <source>Signed. The procedures reach the students with your next parcels.</source>
+        <translation>Firmado. Los procedimientos llegan a los estudiantes con sus próximos paquetes.</translation>
+    </message>
+    <message>
+        <source>Signed: the catalogue is in force as it is shipped.</source>
+        <translation>Firmado: el catálogo rige tal como viene.</translation>
     </message>
 </context>
 <context>

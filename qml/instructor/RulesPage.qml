@@ -65,6 +65,13 @@ PageFrame {
         onClicked: page.openProgram("signers")
     }
     ChoiceRow {
+        objectName: "proceduresRow"
+        text: qsTr("Own procedures")
+        detail: qsTr("Over the shipped catalogue")
+        opens: true
+        onClicked: page.openProgram("procedures")
+    }
+    ChoiceRow {
         objectName: "otherRules"
         text: qsTr("Older and other rules")
         detail: qsTr("What was in force before; the director puts other rules in force")

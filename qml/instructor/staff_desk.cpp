@@ -1,5 +1,6 @@
 #include "qml/instructor/staff_desk.h"
 
+#include "platform/session/program_catalogue.h"
 #include "platform/session/repudiations.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
@@ -74,6 +75,7 @@ const requirement::RequirementSet* StaffDesk::setOf(const Student& student) cons
 
 void StaffDesk::readPeople()
 {
+    m_shelf.layOver(session::overlayInForce(*m_session));
     m_students.clear();
     m_places.clear();
     std::vector<keys::Id> ids;

@@ -59,6 +59,7 @@ public:
 
     [[nodiscard]] session::Session& session() { return *m_session; }
     [[nodiscard]] const session::Session& session() const { return *m_session; }
+    [[nodiscard]] student::Shelf& shelf() const { return m_shelf; }
     [[nodiscard]] const catalogue::Catalogue& catalogue() const { return m_shelf.catalogue(); }
     [[nodiscard]] base::Date today() const;
     [[nodiscard]] QString name() const;

@@ -1,6 +1,6 @@
 #include "qml/instructor/staff_pages.h"
 
-#include "qml/words/sentences.h"
+#include "qml/words/rules.h"
 #include "qml/words/words.h"
 
 namespace peelpack::instructor {
@@ -15,7 +15,7 @@ StaffPages::StaffPages(StaffDesk& desk, QObject* parent)
 
 QString StaffPages::bar() const
 {
-    return words::said(m_desk.session().writeBar().sentence);
+    return words::bar(m_desk.session().writeBar().sentence, m_desk.shelf().misfits());
 }
 
 } // namespace peelpack::instructor

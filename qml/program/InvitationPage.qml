@@ -12,7 +12,9 @@ PageFrame {
     property bool textShown: false
     property bool copied: false
     property string saved
+    property bool withdrawing: false ///< about to be taken back
     signal answered
+    signal withdrawn
 
     kicker: inviting.what
     title: qsTr("Invitation for %1").arg(inviting.name)
@@ -31,7 +33,7 @@ PageFrame {
         color: Look.colors.quietInk
     }
     NoteBox {
-        text: page.paperToCut.error
+        text: page.inviting.error.length > 0 ? page.inviting.error : page.paperToCut.error
         grave: true
     }
     NoteBox { text: page.saved }
@@ -90,6 +92,27 @@ PageFrame {
             main: true
             text: qsTr("They have joined: take the answer")
             onClicked: page.answered()
+        },
+        NoteBox {
+            visible: page.withdrawing
+            text: qsTr("Take it back? Whoever has it cannot join with it any more.")
+            grave: true
+        },
+        ActionButton {
+            objectName: "withdrawInvitation"
+            grave: true
+            text: qsTr("Take the invitation back")
+            onClicked: {
+                if (!page.withdrawing)
+                    page.withdrawing = true
+                else if (page.inviting.withdraw())
+                    page.withdrawn()
+            }
+        },
+        ActionButton {
+            visible: page.withdrawing
+            text: qsTr("Leave it open")
+            onClicked: page.withdrawing = false
         }
     ]
 }

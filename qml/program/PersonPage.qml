@@ -58,6 +58,29 @@ PageFrame {
             }
         }
     }
+    CardFrame {
+        visible: page.people.endsByCode
+        spacing: 8
+        Words {
+            text: qsTr("Has handed the program over, or lost the device? Take their last parcel in first: what is here stays good, what comes later is not counted.")
+            font.pixelSize: Look.secondarySize
+            color: Look.colors.quietInk
+        }
+        SecretField {
+            id: code
+            objectName: "endingCode"
+            label: qsTr("Program code")
+            onAccepted: if (endThem.enabled) endThem.clicked()
+        }
+        ActionButton {
+            id: endThem
+            objectName: "endDirector"
+            grave: true
+            enabled: code.text.length > 0
+            text: qsTr("End this director's devices")
+            onClicked: page.people.endDirector(code.take())
+        }
+    }
     Words {
         visible: page.people.mayInviteAgain
         text: qsTr("A new phone goes on where the old one was: end the lost one, then invite again.")

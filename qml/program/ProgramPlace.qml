@@ -49,6 +49,7 @@ FocusScope {
             case "days": return days
             case "sites": return sites
             case "signers": return signers
+            case "procedures": return procedures
             case "handOver": return handOver
             }
             return people
@@ -96,6 +97,7 @@ FocusScope {
             share: place.share
             onBack: place.goBack()
             onAnswered: place.page = "grant"
+            onWithdrawn: place.page = "people"
         }
     }
     Component {
@@ -222,6 +224,14 @@ FocusScope {
         id: signers
         SignersPage {
             signers: place.program.signers
+            onBack: place.goBack()
+        }
+    }
+    Component {
+        id: procedures
+        OwnProceduresPage {
+            procedures: place.program.procedures
+            share: place.share
             onBack: place.goBack()
         }
     }

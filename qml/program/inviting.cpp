@@ -138,6 +138,14 @@ void Inviting::copyText() const
     QGuiApplication::clipboard()->setText(m_text);
 }
 
+bool Inviting::withdraw()
+{
+    const base::Result<bool> done = session::withdrawInvitation(m_desk.session(), words::toBytes(m_code));
+    m_error = words::problem(done);
+    read();
+    return done.ok();
+}
+
 void Inviting::forget()
 {
     wipe(m_code);

@@ -72,6 +72,8 @@ public:
     /// An open one once more.
     Q_INVOKABLE void show(int index);
     Q_INVOKABLE void copyText() const;
+    /// Takes the one that is shown back. True: it is gone.
+    Q_INVOKABLE bool withdraw();
     /// The page is left.
     Q_INVOKABLE void forget();
 

@@ -1,5 +1,6 @@
 #include "qml/program/people.h"
 
+#include "platform/session/completion.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
 #include "sync/merge/receipts.h"
@@ -97,6 +98,7 @@ void People::show(const QString& person)
     const session::Directory directory(m_desk.session());
     const session::Person* found = directory.person(idFrom(person));
     std::vector<DeviceRow> devices;
+    m_endsByCode = false;
     if (found != nullptr) {
         m_name = words::fromUtf8(found->name);
         QStringList what{roleName(found->role)};
@@ -117,6 +119,7 @@ void People::show(const QString& person)
                          : received > 0 ? tr("in use · %n entry(s) received", nullptr, static_cast<int>(received))
                                         : tr("in use · nothing received yet");
             devices.push_back(row);
+            m_endsByCode = m_endsByCode || (!device.revoked && session::endsByCode(m_desk.session(), *found));
         }
     }
     m_devices.put(std::move(devices));
@@ -135,6 +138,22 @@ void People::end(const QString& device, const QString& reason)
     }
     const session::Person person = *found; // the directory is made anew
     m_error = m_desk.write([&] { return words::problem(session::endDevices(m_desk.session(), person, why, *key)); });
+    Q_EMIT changed();
+}
+
+void People::endDirector(const QString& code)
+{
+    const session::Directory directory(m_desk.session());
+    const session::Person* found = directory.person(idFrom(m_person));
+    const auto key = session::programKeyFromCode(m_desk.session().program(), words::secret(code.trimmed()));
+    if (found == nullptr || !key) {
+        m_error = words::problem(key);
+        Q_EMIT changed();
+        return;
+    }
+    const session::Person director = *found; // the directory is made anew
+    m_error =
+        m_desk.write([&] { return words::problem(session::endDirector(m_desk.session(), key.value(), director)); });
     Q_EMIT changed();
 }
 

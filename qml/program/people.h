@@ -68,6 +68,7 @@ class People : public QObject {
     Q_PROPERTY(QString what READ what NOTIFY changed)
     Q_PROPERTY(QString person READ person NOTIFY changed)
     Q_PROPERTY(bool mayInviteAgain READ mayInviteAgain NOTIFY changed)
+    Q_PROPERTY(bool endsByCode READ endsByCode NOTIFY changed)
     Q_PROPERTY(peelpack::program::DeviceRows* devices READ devices CONSTANT)
     Q_PROPERTY(QString error READ error NOTIFY changed)
 
@@ -84,6 +85,8 @@ public:
     [[nodiscard]] const QString& what() const { return m_what; }
     [[nodiscard]] const QString& person() const { return m_person; }
     [[nodiscard]] bool mayInviteAgain() const { return m_mayInviteAgain; }
+    /// Another director in use, whom only the program code ends.
+    [[nodiscard]] bool endsByCode() const { return m_endsByCode; }
     [[nodiscard]] DeviceRows* devices() { return &m_devices; }
     [[nodiscard]] const QString& error() const { return m_error; }
 
@@ -92,6 +95,8 @@ public:
     Q_INVOKABLE void show(const QString& person);
     /// Ends one device of the person that is shown: lost, or they have left.
     Q_INVOKABLE void end(const QString& device, const QString& reason);
+    /// Ends all devices of the director that is shown.
+    Q_INVOKABLE void endDirector(const QString& code);
 
 Q_SIGNALS:
     void changed();
@@ -106,6 +111,7 @@ private:
     QString m_name;
     QString m_what;
     bool m_mayInviteAgain = false;
+    bool m_endsByCode = false;
     DeviceRows m_devices;
     QString m_error;
 };

@@ -9,8 +9,8 @@ namespace peelpack::program {
 
 ProgramPages::ProgramPages(instructor::StaffDesk& desk, instructor::PendingActs& pending, QObject* parent)
     : QObject(parent), m_desk(desk, pending), m_rules(m_desk), m_requirements(m_desk), m_days(m_desk), m_sites(m_desk),
-      m_signers(m_desk), m_people(m_desk), m_inviting(m_desk), m_classInviting(m_desk), m_granting(m_desk),
-      m_preceptors(m_desk), m_vouching(m_desk), m_cardMaking(m_desk), m_paperToCut(m_desk)
+      m_signers(m_desk), m_procedures(m_desk), m_people(m_desk), m_inviting(m_desk), m_classInviting(m_desk),
+      m_granting(m_desk), m_preceptors(m_desk), m_vouching(m_desk), m_cardMaking(m_desk), m_paperToCut(m_desk)
 {
     connect(&desk, &instructor::StaffDesk::changed, this, &ProgramPages::changed);
 }

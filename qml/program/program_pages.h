@@ -5,6 +5,7 @@
 #include "qml/program/clinical_days.h"
 #include "qml/program/granting.h"
 #include "qml/program/inviting.h"
+#include "qml/program/own_procedures.h"
 #include "qml/program/paper_to_cut.h"
 #include "qml/program/people.h"
 #include "qml/program/preceptors.h"
@@ -32,6 +33,7 @@ class ProgramPages : public QObject {
     Q_PROPERTY(peelpack::program::ClinicalDayLists* days READ days CONSTANT)
     Q_PROPERTY(peelpack::program::SiteList* sites READ sites CONSTANT)
     Q_PROPERTY(peelpack::program::SignerList* signers READ signers CONSTANT)
+    Q_PROPERTY(peelpack::program::OwnProcedures* procedures READ procedures CONSTANT)
     Q_PROPERTY(peelpack::program::People* people READ people CONSTANT)
     Q_PROPERTY(peelpack::program::Inviting* inviting READ inviting CONSTANT)
     Q_PROPERTY(peelpack::program::ClassInviting* classInviting READ classInviting CONSTANT)
@@ -55,6 +57,7 @@ public:
     [[nodiscard]] ClinicalDayLists* days() { return &m_days; }
     [[nodiscard]] SiteList* sites() { return &m_sites; }
     [[nodiscard]] SignerList* signers() { return &m_signers; }
+    [[nodiscard]] OwnProcedures* procedures() { return &m_procedures; }
     [[nodiscard]] People* people() { return &m_people; }
     [[nodiscard]] Inviting* inviting() { return &m_inviting; }
     [[nodiscard]] ClassInviting* classInviting() { return &m_classInviting; }
@@ -77,6 +80,7 @@ private:
     ClinicalDayLists m_days;
     SiteList m_sites;
     SignerList m_signers;
+    OwnProcedures m_procedures;
     People m_people;
     Inviting m_inviting;
     ClassInviting m_classInviting;

@@ -1,5 +1,6 @@
 #include "qml/student/desk.h"
 
+#include "platform/session/program_catalogue.h"
 #include "platform/session/program_rules.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
@@ -115,6 +116,7 @@ QString Desk::write(const std::vector<journal::Payload>& payloads)
 
 void Desk::refresh()
 {
+    m_shelf.layOver(session::overlayInForce(*m_session));
     m_record = m_session->recordOf(m_session->person());
     m_names = record::shortNames(m_record);
     m_counted.reset();

@@ -3,7 +3,9 @@
 #include "core/catalogue/search.h"
 
 #include <functional>
+#include <memory>
 #include <optional>
+#include <string>
 
 namespace peelpack::student {
 
@@ -21,14 +23,27 @@ public:
 
     /// The error with which reading ended; then there are no procedures.
     base::Result<bool> prepare();
-    const catalogue::Catalogue& catalogue();
+    /// From now on with this table of a program over the shipped catalogue; empty: without. What catalogue() and
+    /// search() gave before is gone when it is another one.
+    void layOver(std::string table);
+    /// The table does not fit the shipped catalogue, which stays as it is.
+    bool misfits();
+
+    /// As shipped, without any program's table.
+    const catalogue::Catalogue& shipped();
+    const catalogue::Catalogue& catalogue() { return *shared(); }
+    /// The same for another thread: it stays when another table is laid over, as long as the shelf does.
+    const std::shared_ptr<const catalogue::Catalogue>& shared();
     catalogue::Search& search();
 
 private:
     Read m_read;
-    std::optional<base::Result<catalogue::Catalogue>> m_made;
+    std::optional<base::Result<catalogue::Catalogue>> m_shipped;
     catalogue::Catalogue m_empty;
-    std::optional<catalogue::Search> m_search;
+    std::string m_table;
+    std::shared_ptr<const catalogue::Catalogue> m_laid; ///< null: not made yet
+    bool m_misfits = false;
+    std::optional<catalogue::Search> m_search; ///< over m_laid
 };
 
 } // namespace peelpack::student

@@ -1,6 +1,6 @@
 #include "qml/student/student_pages.h"
 
-#include "qml/words/sentences.h"
+#include "qml/words/rules.h"
 #include "qml/words/words.h"
 
 namespace peelpack::student {
@@ -14,7 +14,7 @@ StudentPages::StudentPages(Desk& desk, QObject* parent)
 
 QString StudentPages::bar() const
 {
-    return words::said(m_desk.session().writeBar().sentence);
+    return words::bar(m_desk.session().writeBar().sentence, m_desk.shelf().misfits());
 }
 
 } // namespace peelpack::student

@@ -2,6 +2,7 @@
 
 #include "platform/files/requirement_json.h"
 #include "platform/files/resources.h"
+#include "qml/words/sentences.h"
 #include "qml/words/words.h"
 
 #include <QCoreApplication>
@@ -87,6 +88,19 @@ QString of(const journal::RequirementsChange& change, base::Date today)
     return joined({ofClass(change.className),
                    say(QT_TRANSLATE_NOOP("Rules", "from %1")).arg(words::day(change.from, today)),
                    setTitle(change.requirementSet), fromUtf8(change.reason)});
+}
+
+QString bar(const std::string& writeBar, bool overlayMisfits)
+{
+    QStringList bars;
+    if (!writeBar.empty()) {
+        bars.append(said(writeBar));
+    }
+    if (overlayMisfits) {
+        bars.append(say(QT_TRANSLATE_NOOP("Rules", "The program's own procedures do not fit this version of Peelpack "
+                                                   "and are left out. Tell the director.")));
+    }
+    return bars.join(QLatin1Char(' '));
 }
 
 QString ofClass(const std::string& className)

@@ -23,6 +23,9 @@ QString of(const journal::ClinicalDay& day, base::Date today);
 QString withPhones(const journal::ClinicalDay& day, std::span<const journal::Site> sites, base::Date today);
 /// "Spring class · from Aug 24 · Title of the set · the accreditor's new list"
 QString of(const journal::RequirementsChange& change, base::Date today);
+/// Above every page: why nothing may be signed here, and that the program's own procedures do not fit the shipped
+/// catalogue. Empty: neither.
+QString bar(const std::string& writeBar, bool overlayMisfits);
 /// The class, or that it is every class.
 QString ofClass(const std::string& className);
 

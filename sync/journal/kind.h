@@ -15,6 +15,7 @@ enum class Kind : std::uint16_t {
     Sites = 7,
     WhoMaySign = 8,
     PreceptorStanding = 9,
+    CatalogueOverlay = 10,
     SheetOpened = 16,
     HeadChanged = 17,
     Withdrawn = 18,

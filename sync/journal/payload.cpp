@@ -244,6 +244,7 @@ bool belongsInProgramStream(std::uint16_t kind)
     case Kind::Sites:
     case Kind::WhoMaySign:
     case Kind::PreceptorStanding:
+    case Kind::CatalogueOverlay:
     case Kind::Receipt:
     case Kind::ForkFound:
         return true;
@@ -262,6 +263,7 @@ bool belongsInStudentStream(std::uint16_t kind)
     case Kind::Sites:
     case Kind::WhoMaySign:
     case Kind::PreceptorStanding:
+    case Kind::CatalogueOverlay:
         return false;
     default:
         return true;

@@ -15,10 +15,11 @@ struct Unread {
 };
 
 /// What an entry says.
-using Payload = std::variant<Unread, Grant, Revoke, Vouch, Policy, RequirementsChange, ClinicalDays, Sites, WhoMaySign,
-                             PreceptorStanding, SheetOpened, HeadChanged, Withdrawn, Attestation, Logged, ReviewAsked,
-                             HandOverEnded, Declined, Initial, Return, ReviewAccepted, Amend, Refile, Void, Complete,
-                             CompleteByException, Imported, Receipt, CardStatement, ForkFound, Admit>;
+using Payload =
+    std::variant<Unread, Grant, Revoke, Vouch, Policy, RequirementsChange, ClinicalDays, Sites, WhoMaySign,
+                 PreceptorStanding, CatalogueOverlay, SheetOpened, HeadChanged, Withdrawn, Attestation, Logged,
+                 ReviewAsked, HandOverEnded, Declined, Initial, Return, ReviewAccepted, Amend, Refile, Void, Complete,
+                 CompleteByException, Imported, Receipt, CardStatement, ForkFound, Admit>;
 
 /// What the writer of an entry puts into it; bytes as FORMAT.md sections 3 and 4. A reason when a reader would refuse
 /// them: nothing is ever signed that does not read back. Unread has no bytes and is refused.
@@ -35,11 +36,11 @@ keys::ByteView statementBytes(keys::ByteView attestation);
 bool isKnown(std::uint16_t kind);
 /// One of the instructors' actions on a sheet, which share an Act.
 bool isAct(std::uint16_t kind);
-/// A rule of the program besides its policy: kinds 5 to 9.
+/// A rule of the program besides its policy: kinds 5 to 10.
 inline bool isRule(std::uint16_t kind)
 {
     return kind >= static_cast<std::uint16_t>(Kind::RequirementsChange) &&
-           kind <= static_cast<std::uint16_t>(Kind::PreceptorStanding);
+           kind <= static_cast<std::uint16_t>(Kind::CatalogueOverlay);
 }
 /// False for a kind that some version of Peelpack kept without reading it (FORMAT.md section 14).
 inline bool checkedByEveryVersion(std::uint16_t kind)

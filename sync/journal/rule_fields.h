@@ -9,6 +9,7 @@ namespace peelpack::journal {
 inline constexpr std::size_t mostClinicalDays = 512;
 inline constexpr std::size_t mostSites = 128;
 inline constexpr std::size_t mostCredentials = 32;
+inline constexpr std::size_t mostOverlayBytes = 49152;
 inline constexpr std::size_t noteText = 400; ///< characters
 
 /// A day that may be missing.
@@ -90,6 +91,12 @@ template <class Archive>
 void serialize(Archive& archive, PreceptorStanding& standing)
 {
     archive(raw(standing.standsOn), raw(standing.person), maybeDay(standing.oriented), standing.active);
+}
+
+template <class Archive>
+void serialize(Archive& archive, CatalogueOverlay& overlay)
+{
+    archive(raw(overlay.standsOn), blob(overlay.table, mostOverlayBytes));
 }
 
 } // namespace peelpack::journal

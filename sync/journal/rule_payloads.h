@@ -9,7 +9,7 @@
 #include <string>
 #include <vector>
 
-/// The program's rules besides its policy (FORMAT.md section 4, kinds 5 to 9). Each stands on the entry before it in
+/// The program's rules besides its policy (FORMAT.md section 4, kinds 5 to 10). Each stands on the entry before it in
 /// its chain; zero for the first.
 namespace peelpack::journal {
 
@@ -86,6 +86,14 @@ struct PreceptorStanding {
     std::optional<base::Date> oriented; ///< empty: not yet
     bool active = true;
     bool operator==(const PreceptorStanding&) const = default;
+};
+
+/// The program's own table of procedures over the shipped catalogue, in place of the one before.
+struct CatalogueOverlay {
+    static constexpr Kind kind = Kind::CatalogueOverlay;
+    keys::Hash standsOn;
+    keys::Bytes table; ///< text of the form that core/catalogue says; empty: the shipped catalogue as it is
+    bool operator==(const CatalogueOverlay&) const = default;
 };
 
 } // namespace peelpack::journal

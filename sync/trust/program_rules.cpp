@@ -16,6 +16,7 @@ struct Chains {
     Chain<journal::Sites> sites;
     Chain<journal::WhoMaySign> whoMaySign;
     std::map<keys::Id, Chain<journal::PreceptorStanding>> standings;
+    Chain<journal::CatalogueOverlay> overlays;
 
     Chain<journal::Policy>& of(const journal::Policy& /*rule*/) { return policies; }
     Chain<journal::RequirementsChange>& of(const journal::RequirementsChange& /*rule*/) { return changes; }
@@ -23,6 +24,7 @@ struct Chains {
     Chain<journal::Sites>& of(const journal::Sites& /*rule*/) { return sites; }
     Chain<journal::WhoMaySign>& of(const journal::WhoMaySign& /*rule*/) { return whoMaySign; }
     Chain<journal::PreceptorStanding>& of(const journal::PreceptorStanding& rule) { return standings[rule.person]; }
+    Chain<journal::CatalogueOverlay>& of(const journal::CatalogueOverlay& /*rule*/) { return overlays; }
 };
 
 template <class Rule>
@@ -92,8 +94,8 @@ ProgramRules rulesInForce(const Authority& authority, const Feeds& feeds)
                 entry.payload);
         });
     }
-    return {chains.policies.walk(), chains.changes.walk(),    endsOf(chains.days),
-            endOf(chains.sites),    endOf(chains.whoMaySign), endsOf(chains.standings)};
+    return {chains.policies.walk(),   chains.changes.walk(),    endsOf(chains.days),   endOf(chains.sites),
+            endOf(chains.whoMaySign), endsOf(chains.standings), endOf(chains.overlays)};
 }
 
 std::optional<NamedSet> setOn(const ProgramRules& rules, const std::vector<std::string>& classes, const base::Date& day)

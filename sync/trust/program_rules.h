@@ -19,6 +19,7 @@ struct ProgramRules {
     std::optional<InForce<journal::Sites>> sites;
     std::optional<InForce<journal::WhoMaySign>> whoMaySign;
     std::map<keys::Id, InForce<journal::PreceptorStanding>> standings; ///< by person
+    std::optional<InForce<journal::CatalogueOverlay>> overlay;
 
     /// Null: the director has not made one.
     [[nodiscard]] const InForce<journal::Policy>* policy() const

@@ -14,6 +14,7 @@ bool mayWrite(Role role, std::uint16_t kind)
     case Kind::Policy:
     case Kind::RequirementsChange:
     case Kind::WhoMaySign:
+    case Kind::CatalogueOverlay:
     case Kind::Complete:
     case Kind::CompleteByException:
         return director;

@@ -2,6 +2,7 @@
 
 #include "core/base/text.h"
 #include "core/catalogue/catalogue.h"
+#include "core/catalogue/overlay.h"
 #include "platform/files/resources.h"
 #include "tests/support/files.h"
 
@@ -190,6 +191,42 @@ TEST_CASE("A program's table adds, renames and re-orders", "[catalogue]")
     CHECK(hand.categories.front() == Category::PlasticReconstructive);
     CHECK(hand.countsOftenNotNeeded);
     CHECK(laid.value().byExactName("NEW  Thing").size() == 1);
+}
+
+TEST_CASE("A table may begin with a byte-order mark", "[catalogue]")
+{
+    const auto read = catalogue::Catalogue::fromTsv("\xEF\xBB\xBF" + std::string(header) + "a\tName\t\t\teye\t\t\n");
+    REQUIRE(read.ok());
+    CHECK(read.value().byId("a") != nullptr);
+}
+
+TEST_CASE("A program's table is refused where one wording would mean two procedures", "[catalogue]")
+{
+    const auto base =
+        catalogue::Catalogue::fromTsv(std::string(header) + "a\tOne\tfirst\t\teye\t\t\nb\tTwo\t\t\teye\t\t\n");
+    REQUIRE(base.ok());
+    const auto sentence = [&](const std::string& row) {
+        const auto laid = catalogue::checkedOverlay(base.value(), header + row);
+        return laid ? std::string() : laid.error().sentence;
+    };
+    CHECK(sentence("b\tONE\t\t\t\t\t\n") ==
+          "\"b\" cannot be called \"ONE\": \"a\" is called so too; choose other words.");
+    CHECK(sentence("c\tThird\ta third|First\t\teye\t\t\n") ==
+          "\"c\" cannot be called \"First\": \"a\" is called so too; choose other words.");
+    CHECK(sentence("c\ta\t\t\teye\t\t\n") ==
+          "\"c\" cannot be called \"a\": \"a\" is called so too; choose other words.");
+    CHECK(sentence("c\tThird\t\t\tfoot\t\t\n").starts_with("Line 2, column categories"));
+    CHECK(sentence("a\tOne\tfirst|1st\t\t\t\t\n").empty());
+
+    const auto laid = catalogue::checkedOverlay(base.value(), std::string(header) + "c\tThird\t\t\teye\t\t\n" +
+                                                                  "a\t\t\t\tgeneral\t\t\nb\tTwo\t\t\teye\t\t\n");
+    REQUIRE(laid.ok());
+    const auto rows = catalogue::overlayRows(base.value(), laid.value());
+    REQUIRE(rows.size() == 2); // the row of b changes nothing
+    CHECK(rows[0].procedure->id == "a");
+    CHECK(rows[0].before->categories.front() == Category::Eye);
+    CHECK(rows[1].procedure->id == "c");
+    CHECK(rows[1].before == nullptr);
 }
 
 TEST_CASE("A bad table is refused with its place and its mend", "[catalogue]")

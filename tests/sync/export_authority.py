@@ -2,13 +2,13 @@
 from collections import defaultdict, namedtuple
 
 from export_format import (ADMIT, ATTESTATION, BY_EXCEPTION, COMPLETE, CONTACT, COORDINATOR, DAYS, DIRECTOR, ENDLESS, FORK_FOUND, GRANT,
-                           INSTRUCTOR, KINDS, MAY_SIGN, POLICY, RECEIPT, REQUIREMENTS, REVOKE, SITES, STANDING, STUDENT, VOUCH)
+                           INSTRUCTOR, KINDS, MAY_SIGN, OVERLAY, POLICY, RECEIPT, REQUIREMENTS, REVOKE, SITES, STANDING, STUDENT, VOUCH)
 
 DEVICE, CARD = 1, 2  # what is vouched for, and what is revoked
 Receipted = namedtuple("Receipted", "by device stream seq name count")
 
 LOWEST = {VOUCH: CONTACT, DAYS: COORDINATOR, SITES: COORDINATOR, STANDING: COORDINATOR, **dict.fromkeys(
-    (POLICY, REQUIREMENTS, MAY_SIGN, COMPLETE, BY_EXCEPTION), DIRECTOR)}
+    (POLICY, REQUIREMENTS, MAY_SIGN, OVERLAY, COMPLETE, BY_EXCEPTION), DIRECTOR)}
 
 def may_write(role, kind):
     return role == STUDENT if 16 <= kind <= 23 else kind == FORK_FOUND or role <= LOWEST.get(kind, INSTRUCTOR)

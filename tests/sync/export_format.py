@@ -8,7 +8,7 @@ from nacl.exceptions import BadSignatureError
 from nacl.signing import VerifyKey
 
 DIRECTOR, INSTRUCTOR, COORDINATOR, CONTACT, STUDENT = range(5)
-GRANT, REVOKE, VOUCH, POLICY, REQUIREMENTS, DAYS, SITES, MAY_SIGN, STANDING = range(1, 10)
+GRANT, REVOKE, VOUCH, POLICY, REQUIREMENTS, DAYS, SITES, MAY_SIGN, STANDING, OVERLAY = range(1, 11)
 ATTESTATION, COMPLETE, BY_EXCEPTION, RECEIPT, FORK_FOUND, ADMIT = 19, 38, 39, 48, 50, 51
 ENDLESS = 1 << 32
 Entry = namedtuple("Entry", "device stream seq name signature kind said cites")
@@ -126,7 +126,7 @@ def attestation(r):
 
 KINDS = {
     1: grant, 2: revoke, 3: vouch, 4: policy, 5: requirements_change, 6: clinical_days, 7: sites,
-    8: who_may_sign, 9: preceptor_standing, 16: sheet, 17: sheet, 18: reasoned, 19: attestation, 23: reasoned,
+    8: who_may_sign, 9: preceptor_standing, 10: lambda r: (r.raw(32), r.blob(49152)), 16: sheet, 17: sheet, 18: reasoned, 19: attestation, 23: reasoned,
     20: lambda r: (r.raw(16), choices(r)),
     21: lambda r: (r.raw(16), r.among("B", 0, 9), r.among("B", 1, 3), r.text(4000, True)),
     22: lambda r: (r.raw(16), r.time(), r.time(), r.number("B"), r.among("B", 1, 4)),

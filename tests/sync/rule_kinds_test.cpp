@@ -71,6 +71,19 @@ TEST_CASE("Clinical days and a standing are the bytes that FORMAT.md says", "[ru
     CHECK(encoded(standing) == expected);
 }
 
+TEST_CASE("A catalogue overlay is the bytes that FORMAT.md says, up to its limit", "[rules]")
+{
+    journal::CatalogueOverlay overlay{{}, {'i', 'd'}};
+    keys::Bytes expected = bytes({1});
+    expected.insert(expected.end(), 32, 0);
+    keys::append(expected, bytes({2, 0, 0, 0, 0, 0, 0, 0, 'i', 'd'}));
+    CHECK(encoded(overlay) == expected);
+    overlay.table.assign(49152, 'x');
+    CHECK(journal::encode(overlay).ok());
+    overlay.table.push_back('x');
+    CHECK(journal::encode(overlay).reason() == Reason::TooMany);
+}
+
 TEST_CASE("Every rule reads back as it was written", "[rules]")
 {
     for (const journal::Payload& rule : everyRule()) {
@@ -171,8 +184,9 @@ TEST_CASE("A list has one order, and nothing stands in it twice", "[rules]")
     CHECK(journal::encode(journal::WhoMaySign{{}, {{"RN", 1}, {"RN", 2}}}).reason() == Reason::BadOrder);
 }
 
-TEST_CASE("Requirements and who may sign are the director's; days, sites and standing also the coordinators'",
-          "[rules]")
+TEST_CASE(
+    "Requirements, who may sign and the catalogue are the director's; days, sites and standing also the coordinators'",
+    "[rules]")
 {
     const auto may = [](Kind kind) {
         std::vector<Role> roles;
@@ -187,6 +201,7 @@ TEST_CASE("Requirements and who may sign are the director's; days, sites and sta
     const std::vector<Role> staff{Role::Director, Role::Instructor, Role::Coordinator};
     CHECK(may(Kind::RequirementsChange) == directorOnly);
     CHECK(may(Kind::WhoMaySign) == directorOnly);
+    CHECK(may(Kind::CatalogueOverlay) == directorOnly);
     CHECK(may(Kind::ClinicalDays) == staff);
     CHECK(may(Kind::Sites) == staff);
     CHECK(may(Kind::PreceptorStanding) == staff);

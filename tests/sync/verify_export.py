@@ -9,8 +9,8 @@ import sys
 from pathlib import Path
 
 from export_authority import Authority
-from export_format import (ADMIT, ATTESTATION, BY_EXCEPTION, CERTIFICATES, COMPLETE, FORK_FOUND, GRANT, KINDS, RECEIPT, REVOKE,
-                           STANDING, STUDENT, VOUCH, Entry, Reader, coded, digest, head_statement, refuse_if, shown, signed)
+from export_format import (ADMIT, ATTESTATION, BY_EXCEPTION, CERTIFICATES, COMPLETE, FORK_FOUND, GRANT, KINDS, OVERLAY, RECEIPT, REVOKE,
+                           STUDENT, VOUCH, Entry, Reader, coded, digest, head_statement, refuse_if, shown, signed)
 
 NOTICE = b"Peelpack journal 1: education records, keep them confidential.\n"
 
@@ -34,7 +34,7 @@ class Export:
                 REVOKE: lambda: inside if said.target == 2 else said.stream == e.stream,
                 COMPLETE: lambda: not inside and said[2][1] == e.stream, BY_EXCEPTION: lambda: not inside and said[2][1] == e.stream,
                 ADMIT: lambda: not inside and said[0][1] == e.stream}
-        others = (VOUCH <= e.kind <= STANDING) == inside or e.kind in (RECEIPT, FORK_FOUND)
+        others = (VOUCH <= e.kind <= OVERLAY) == inside or e.kind in (RECEIPT, FORK_FOUND)
         refuse_if(not fits.get(e.kind, lambda: others)(), "a kind in the wrong stream")
         if e.kind == ATTESTATION:
             own = said[:2] == (self.program, e.stream) and (said[2].kind in (3, 4)) == (said[2].key == e.device)

@@ -203,6 +203,7 @@ std::vector<journal::Payload> Program::payloads() const
         journal::Sites{{}, {{"North", journal::PhoneRule::LoungeOnly, "Ask the desk."}, {"South", {}, {}}}},
         journal::WhoMaySign{{}, {{"CST", journal::signsEveryRole}, {"RN", journal::signsObservation}}},
         journal::PreceptorStanding{{}, preceptorId, draft().head.date, true},
+        journal::CatalogueOverlay{{}, {'i', 'd', '\n'}},
         journal::SheetOpened{sheet, idOf(0x50), draft()},
         journal::HeadChanged{sheet, idOf(0x50), draft()},
         journal::Withdrawn{sheet, "Twice."},

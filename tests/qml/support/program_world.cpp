@@ -3,6 +3,7 @@
 #include "platform/session/cards.h"
 #include "platform/session/exchange.h"
 #include "platform/session/intake.h"
+#include "platform/session/program_catalogue.h"
 #include "qml/words/bridge.h"
 #include "qml/words/words.h"
 #include "sync/merge/record_content.h"
@@ -180,6 +181,19 @@ QStringList ProgramWorld::daysOf(const QString& className)
 QStringList ProgramWorld::daysOfStudent() const
 {
     return inLines(session::clinicalDaysOf(*m_student, m_student->person()));
+}
+
+QString ProgramWorld::ownProcedures()
+{
+    return QString::fromStdString(session::overlayInForce(inHand()));
+}
+
+QString ProgramWorld::foundByStudent(const QString& text) const
+{
+    student::Shelf shelf(files::shippedCatalogue);
+    shelf.layOver(session::overlayInForce(*m_student));
+    const std::vector<catalogue::Hit> hits = shelf.search().find(text.toStdString(), 1);
+    return hits.empty() ? QString() : QString::fromStdString(hits.front().procedure->name);
 }
 
 int ProgramWorld::phonesAt(const QString& site)

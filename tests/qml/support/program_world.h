@@ -60,6 +60,10 @@ public:
     /// The clinical days of a class, and those that the student knows of: "2027-01-12 North Campus 420 930".
     Q_INVOKABLE QStringList daysOf(const QString& className);
     Q_INVOKABLE [[nodiscard]] QStringList daysOfStudent() const;
+    /// The table of the program's own procedures in force; empty: none.
+    Q_INVOKABLE QString ownProcedures();
+    /// The best hit when the student searches for a procedure; empty: none.
+    Q_INVOKABLE [[nodiscard]] QString foundByStudent(const QString& text) const;
     /// The rule about phones of a site, as the journal numbers it; -1: it is not listed.
     Q_INVOKABLE int phonesAt(const QString& site);
     /// The roles of a credential as bits; -1: the list does not name it.

@@ -24,6 +24,12 @@ journal::Sites sitesOf(const std::vector<std::string>& names, const keys::Hash& 
     return sites;
 }
 
+journal::CatalogueOverlay overlayOf(std::string_view row, const keys::Hash& standsOn)
+{
+    const std::string table = "id\tname\tsynonyms\tshorthand\tcategories\tflags\tsources\n" + std::string(row) + "\n";
+    return {standsOn, keys::Bytes(table.begin(), table.end())};
+}
+
 journal::ClinicalDays daysOf(std::string className, const std::vector<const char*>& dates, const keys::Hash& standsOn)
 {
     journal::ClinicalDays days{standsOn, std::move(className), {}};
@@ -36,9 +42,11 @@ journal::ClinicalDays daysOf(std::string className, const std::vector<const char
 std::vector<journal::Payload> everyRule()
 {
     return {requirementsChange({}, "Class of 2027", "2026-03-01", "spread10"),
-            daysOf("Class of 2027", {"2026-03-02", "2026-03-04"}), sitesOf({"North Pavilion", "South Annex"}),
+            daysOf("Class of 2027", {"2026-03-02", "2026-03-04"}),
+            sitesOf({"North Pavilion", "South Annex"}),
             journal::WhoMaySign{{}, {{"CST", journal::signsEveryRole}, {"RN", journal::signsObservation}}},
-            journal::PreceptorStanding{{}, idOf(0x40), dayOf("2026-01-15"), true}};
+            journal::PreceptorStanding{{}, idOf(0x40), dayOf("2026-01-15"), true},
+            overlayOf("own-one\tOwn procedure")};
 }
 
 std::uint16_t kindOf(const journal::Payload& payload)
