@@ -98,9 +98,12 @@ void DemoStage::tellRules(session::Session& director) const
                                            {"CST", journal::signsEveryRole},
                                            {"RN", journal::signsSecondScrub | journal::signsObservation}}));
     const session::Rules next = need(session::rulesOfShippedSet("cap15"));
-    need(session::changeRequirements(director,
-                                     {std::string(className), base::Date::fromDays(m_firstDay.days() + daysOfTerm + 1),
-                                      next.requirementSet, next.setDigest, "The list of the next term."}));
+    need(session::changeRequirements(director, {std::string(className),
+                                                base::Date::fromDays(m_firstDay.days() + daysOfTerm + 1),
+                                                next.requirementSet,
+                                                next.setDigest,
+                                                "The list of the next term.",
+                                                {}}));
 }
 
 std::unique_ptr<session::Session> DemoStage::join(session::Session& inviter, const std::string& name,
