@@ -35,7 +35,13 @@ void complainOfEach(const std::string& file, const std::vector<sheet::Finding>& 
 const requirement::RequirementSet& CaseInput::setFor(std::string_view student) const
 {
     const session::SetsAround* named = around(student);
-    return named == nullptr ? set : setsById.at(named->inForce.id);
+    return named == nullptr ? set : *find(named->inForce); // read with them
+}
+
+const requirement::RequirementSet* CaseInput::find(const session::SetByName& named) const
+{
+    const auto found = sets.find({named.id, named.digest});
+    return found == sets.end() ? nullptr : &found->second;
 }
 
 const session::SetsAround* CaseInput::around(std::string_view student) const

@@ -33,10 +33,13 @@ struct CaseInput {
     tally::AcceptedStrengths accepted = tally::usualStrengths; ///< signatures that reach the level attested
     /// Of a vault's students by their names in the book; empty: everybody is counted under `set`.
     std::map<std::string, session::SetsAround, std::less<>> setsAround;
-    std::map<std::string, requirement::RequirementSet> setsById; ///< all of those that are at hand
+    /// All of those that are at hand, by name and digest: two may have one name.
+    std::map<std::pair<std::string, std::optional<keys::Hash>>, requirement::RequirementSet> sets;
 
     /// The set under which a student is counted.
     [[nodiscard]] const requirement::RequirementSet& setFor(std::string_view student) const;
+    /// Null: it is not at hand.
+    [[nodiscard]] const requirement::RequirementSet* find(const session::SetByName& named) const;
     /// What is said of a student's sets; null where everybody is counted under `set`.
     [[nodiscard]] const session::SetsAround* around(std::string_view student) const;
 };

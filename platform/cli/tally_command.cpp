@@ -131,17 +131,16 @@ private:
             return;
         }
         for (const session::OtherSet& other : around->others) {
-            const auto set = m_input.setsById.find(other.set.id);
-            const bool known = set != m_input.setsById.end();
-            take(other, known ? &set->second : nullptr,
-                 known ? tallier(set->second).tally(m_input.reading.book, student, m_options.wanted)
-                       : tally::StudentTally{});
+            const requirement::RequirementSet* set = m_input.find(other.set);
+            take(other, set,
+                 set == nullptr ? tally::StudentTally{}
+                                : tallier(*set).tally(m_input.reading.book, student, m_options.wanted));
         }
     }
 
     tally::Tallier& tallier(const requirement::RequirementSet& set)
     {
-        auto& made = m_talliers[set.id];
+        auto& made = m_talliers[&set];
         if (!made) {
             made = std::make_unique<tally::Tallier>(set, m_options.level, m_input.accepted);
         }
@@ -151,7 +150,7 @@ private:
     Output& m_out;
     const CaseInput& m_input;
     const Options& m_options;
-    std::map<std::string, std::unique_ptr<tally::Tallier>> m_talliers; // by set
+    std::map<const requirement::RequirementSet*, std::unique_ptr<tally::Tallier>> m_talliers; // by set, where it lies
     std::vector<const requirement::RequirementSet*> m_sets;
     const requirement::RequirementSet* m_columns = nullptr; // of the table being printed
     std::size_t m_printed = 0;

@@ -38,16 +38,16 @@ base::Result<bool> takeSets(CaseInput& input, const session::Session& session, c
 {
     const base::Date today = session::today(session);
     const auto load = [&](const session::SetByName& named) -> base::Result<bool> {
-        if (!input.setsById.contains(named.id)) {
+        if (input.find(named) == nullptr) {
             base::Result<requirement::RequirementSet> set = session::setNamed(session, named);
             if (!set) {
                 return set.error();
             }
-            input.setsById.emplace(named.id, std::move(set).value());
+            input.sets.emplace(std::pair(named.id, named.digest), std::move(set).value());
         }
         return true;
     };
-    std::set<std::string> inForce;
+    std::set<const requirement::RequirementSet*> inForce;
     for (std::size_t i = 0; i < students.size(); ++i) {
         session::SetsAround sets = session::setsAround(session, students[i], today);
         if (const base::Result<bool> loaded = load(sets.inForce); !loaded) {
@@ -56,11 +56,11 @@ base::Result<bool> takeSets(CaseInput& input, const session::Session& session, c
         for (const session::OtherSet& other : sets.others) {
             (void)load(other.set).ok(); // one that is not at hand is named all the same
         }
-        inForce.insert(sets.inForce.id);
+        inForce.insert(input.find(sets.inForce));
         input.setsAround.emplace(names[i], std::move(sets));
     }
     if (inForce.size() == 1) {
-        input.set = input.setsById.at(*inForce.begin());
+        input.set = **inForce.begin();
         return true;
     }
     base::Result<requirement::RequirementSet> set = session::setOfPolicy(session);

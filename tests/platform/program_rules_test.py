@@ -155,6 +155,14 @@ class Rules(unittest.TestCase):
         self.assertEqual(answer, {"requirementSet": "small", "title": "An invented small set"})
         self.assertEqual(program.json(*tally)["set"], "small")
 
+        # Two sets of one id are two: each class is counted under its own.
+        program.enroll("mara", "jonas", "Jonas Vale", "student", "Fall class")
+        program.run("program", "requirements", "--set", files[3], "--class", "Fall class", "--from", day(0), "--reason",
+                    "Mended.", vault="mara")
+        _, students = self.tally(program, "mara")
+        required = {name: sum(target["required"] for target in student["best"]["targets"]) for name, student in students.items()}
+        self.assertEqual(required, {"Ines Duarte": 3, "Jonas Vale": 4})
+
         # A set of a shipped one's id is not taken for it.
         other = program.write(json.dumps(small_set("cap15", 2, 1)).encode(), "json")
         program.run("program", "rules", "--set", other, vault="mara")
