@@ -6,6 +6,8 @@
 #include "qml/words/words.h"
 #include "sync/merge/record_content.h"
 
+#include <QTimer>
+
 #include <algorithm>
 
 namespace peelpack::student {
@@ -116,7 +118,9 @@ QString Desk::write(const std::vector<journal::Payload>& payloads)
 
 void Desk::refresh()
 {
-    m_shelf.layOver(session::overlayInForce(*m_session));
+    if (m_shelf.layOver(session::overlayInForce(*m_session))) {
+        QTimer::singleShot(0, this, [this] { (void)m_shelf.prepare(); }); // once the page is there
+    }
     m_record = m_session->recordOf(m_session->person());
     m_names = record::shortNames(m_record);
     m_counted.reset();

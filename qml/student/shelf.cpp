@@ -8,13 +8,15 @@ base::Result<bool> Shelf::prepare()
     return *m_shipped ? base::Result<bool>(true) : m_shipped->error();
 }
 
-void Shelf::layOver(std::string table)
+bool Shelf::layOver(std::string table)
 {
-    if (table != m_table) {
-        m_table = std::move(table);
-        m_search.reset();
-        m_laid.reset();
+    if (table == m_table) {
+        return false;
     }
+    m_table = std::move(table);
+    m_search.reset();
+    m_laid.reset();
+    return true;
 }
 
 bool Shelf::misfits()

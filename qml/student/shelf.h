@@ -24,8 +24,9 @@ public:
     /// The error with which reading ended; then there are no procedures.
     base::Result<bool> prepare();
     /// From now on with this table of a program over the shipped catalogue; empty: without. What catalogue() and
-    /// search() gave before is gone when it is another one.
-    void layOver(std::string table);
+    /// search() gave before is gone when it is another one. True: it is, and prepare() should come before somebody
+    /// types.
+    bool layOver(std::string table);
     /// The table does not fit the shipped catalogue, which stays as it is.
     bool misfits();
 

@@ -157,6 +157,10 @@ class Rules(unittest.TestCase):
 
         # Two sets of one id are two: each class is counted under its own.
         program.enroll("mara", "jonas", "Jonas Vale", "student", "Fall class")
+        program.give("mara", "jonas")
+        program.open_sheet("jonas")
+        for student in ("ines", "jonas"):
+            program.give(student, "mara")
         program.run("program", "requirements", "--set", files[3], "--class", "Fall class", "--from", day(0), "--reason",
                     "Mended.", vault="mara")
         _, students = self.tally(program, "mara")
