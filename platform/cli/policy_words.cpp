@@ -7,14 +7,13 @@
 #include "platform/files/resources.h"
 #include "platform/files/text_file.h"
 #include "platform/session/program_rules.h"
+#include "platform/session/set_files.h"
 #include "sync/keys/hash.h"
 
 #include <algorithm>
 
 namespace peelpack::cli {
 namespace {
-
-constexpr std::size_t mostSetBytes = 1U << 20U;
 
 base::Result<std::uint8_t> countedFrom(const std::string& text)
 {
@@ -37,7 +36,7 @@ base::Result<std::string> textOfSet(const std::string& idOrFile)
     const std::vector<std::string>& shipped = files::shippedSetIds();
     return std::find(shipped.begin(), shipped.end(), idOrFile) != shipped.end()
                ? files::shippedText("requirements/" + idOrFile + ".json")
-               : files::readWholeFile(idOrFile, mostSetBytes);
+               : files::readWholeFile(idOrFile, session::mostSetBytes);
 }
 
 } // namespace

@@ -11,9 +11,6 @@
 #include "platform/cli/vault_access.h"
 #include "platform/cli/vault_rows.h"
 #include "platform/session/checks.h"
-#include "platform/session/repudiations.h"
-#include "platform/session/sets_in_force.h"
-#include "platform/session/sheet_rules.h"
 
 #include <algorithm>
 #include <map>
@@ -104,26 +101,16 @@ base::Result<Answer> askAboutVault(const Arguments& arguments, const questions::
         return catalogue.error();
     }
     Collected collected;
-    const std::vector<keys::Id>& students = chosen.value().students;
-    const std::vector<record::StudentRecord> records = chosen.value().records();
-    const std::vector<role::RoleRules> roles = session::roleRulesInForce(session, students);
-    for (std::size_t i = 0; i < records.size(); ++i) {
-        const record::StudentRecord& student = records[i];
-        const keys::Id& id = students[i];
-        const record::ShortNames names = record::shortNames(student);
-        const std::set<base::EntryHash> notTheirs = session::repudiatedIn(session, id);
-        const questions::SheetRules rules = session::sheetRules(session, id, roles[i]);
-        for (const record::SheetRecord& sheet : student.sheets) {
+    eachAsked(chosen.value(), [&](const AskedStudent& student) {
+        for (const record::SheetRecord& sheet : student.record.sheets) {
             if (sheet.standing != record::SheetStanding::Withdrawn && sheet.standing != record::SheetStanding::Void) {
-                collected.sheet(
-                    names.sheets.at(sheet.id), sheet.content.head.date,
-                    sentencesOf(session::sheetQuestions(student, sheet, questions::isRepudiated(sheet, notTheirs),
-                                                        catalogue.value(), rules)));
+                collected.sheet(student.names.sheets.at(sheet.id), sheet.content.head.date,
+                                student.questionsAbout(sheet, catalogue.value()));
             }
         }
-        collected.times(session, id);
-        collected.student(nameOf(session, student));
-    }
+        collected.times(session, student.id);
+        collected.student(nameOf(session, student.record));
+    });
     return collected.answer(session::signerQuestionsOf(session, chosen.value().students, plausible));
 }
 

@@ -9,9 +9,6 @@
 #include "platform/cli/student_choice.h"
 #include "platform/cli/vault_access.h"
 #include "platform/session/checks.h"
-#include "platform/session/repudiations.h"
-#include "platform/session/sets_in_force.h"
-#include "platform/session/sheet_rules.h"
 
 namespace peelpack::cli {
 namespace {
@@ -30,26 +27,16 @@ base::Result<Answer> queue(const Arguments& arguments)
     Answer answer;
     answer.json["students"] = nlohmann::ordered_json::array();
     std::size_t count = 0;
-    const std::vector<keys::Id>& students = chosen.value().students;
-    const std::vector<record::StudentRecord> records = chosen.value().records();
-    const std::vector<role::RoleRules> roles = session::roleRulesInForce(session, students);
-    for (std::size_t i = 0; i < records.size(); ++i) {
-        const record::StudentRecord& student = records[i];
-        const keys::Id& id = students[i];
-        const record::ShortNames names = record::shortNames(student);
-        const std::set<base::EntryHash> notTheirs = session::repudiatedIn(session, id);
-        const questions::SheetRules rules = session::sheetRules(session, id, roles[i]);
+    eachAsked(chosen.value(), [&](const AskedStudent& student) {
         nlohmann::ordered_json list = nlohmann::ordered_json::array();
         std::string lines;
-        for (const record::SheetRecord& sheet : student.sheets) {
-            const bool repudiated = questions::isRepudiated(sheet, notTheirs);
-            if (!questions::waits(sheet, repudiated)) {
+        for (const record::SheetRecord& sheet : student.record.sheets) {
+            if (!questions::waits(sheet, student.isRepudiated(sheet))) {
                 continue;
             }
             ++count;
-            const std::vector<std::string> questions =
-                sentencesOf(session::sheetQuestions(student, sheet, repudiated, catalogue.value(), rules));
-            const std::string& name = names.sheets.at(sheet.id);
+            const std::vector<std::string> questions = student.questionsAbout(sheet, catalogue.value());
+            const std::string& name = student.names.sheets.at(sheet.id);
             lines += sheetLine(sheet, name);
             if (sheet.imported) {
                 lines += "      from: " + sheet.imported->said.source + "\n";
@@ -62,13 +49,13 @@ base::Result<Answer> queue(const Arguments& arguments)
             list.push_back(std::move(json));
         }
         nlohmann::ordered_json times = nlohmann::ordered_json::array();
-        askAboutTimes(session, id, times, lines);
+        askAboutTimes(session, student.id, times, lines);
         if (!lines.empty()) {
-            answer.text += nameOf(session, student) + "\n" + lines;
+            answer.text += nameOf(session, student.record) + "\n" + lines;
             answer.json["students"].push_back(
-                {{"student", nameOf(session, student)}, {"sheets", list}, {"times", times}});
+                {{"student", nameOf(session, student.record)}, {"sheets", list}, {"times", times}});
         }
-    }
+    });
     const std::vector<questions::SignerQuestion> asked =
         session::signerQuestionsOf(session, chosen.value().students, {});
     answer.json["signers"] = signerQuestionsJson(asked);

@@ -10,13 +10,12 @@
 #include "platform/evidence/file_text.h"
 #include "platform/files/text_file.h"
 #include "platform/session/completion.h"
+#include "platform/session/set_files.h"
 
 #include <QFile>
 
 namespace peelpack::cli {
 namespace {
-
-constexpr std::size_t mostSetBytes = 1 << 20;
 
 /// A director's open vault, a student in it, and how they stand.
 struct Deciding {
@@ -29,7 +28,7 @@ base::Result<Deciding> openForDecision(const Arguments& arguments)
 {
     const std::optional<std::string> setFile = arguments.value("set");
     const base::Result<std::string> setText =
-        setFile ? files::readWholeFile(*setFile, mostSetBytes) : base::Result<std::string>(std::string());
+        setFile ? files::readWholeFile(*setFile, session::mostSetBytes) : base::Result<std::string>(std::string());
     base::Result<OpenedVault> opened = openVault(arguments);
     if (const base::Error* error = base::firstError(setText, opened)) {
         return *error;

@@ -3,6 +3,9 @@
 #include "platform/cli/short_id.h"
 #include "platform/english/english.h"
 #include "platform/session/checks.h"
+#include "platform/session/repudiations.h"
+#include "platform/session/sets_in_force.h"
+#include "platform/session/sheet_rules.h"
 
 namespace peelpack::cli {
 namespace {
@@ -22,6 +25,24 @@ std::vector<std::string> sentencesOf(const std::vector<questions::SheetQuestion>
         sentences.push_back(question.sentence);
     }
     return sentences;
+}
+
+std::vector<std::string> AskedStudent::questionsAbout(const record::SheetRecord& sheet,
+                                                      const catalogue::Catalogue& catalogue) const
+{
+    return sentencesOf(session::sheetQuestions(record, sheet, isRepudiated(sheet), catalogue, rules));
+}
+
+void eachAsked(const ChosenVault& chosen, const std::function<void(const AskedStudent&)>& ask)
+{
+    const session::Session& session = chosen.session();
+    const std::vector<record::StudentRecord> records = chosen.records();
+    const std::vector<role::RoleRules> roles = session::roleRulesInForce(session, chosen.students);
+    for (std::size_t i = 0; i < records.size(); ++i) {
+        const keys::Id& id = chosen.students[i];
+        ask({records[i], id, record::shortNames(records[i]), session::repudiatedIn(session, id),
+             session::sheetRules(session, id, roles[i])});
+    }
 }
 
 void askAboutTimes(const session::Session& session, const keys::Id& student, nlohmann::ordered_json& list,

@@ -14,11 +14,11 @@ base::Result<OpenInvitation> inviteAgain(Session& session, const Person& person,
 
 namespace {
 
-/// What a device wrote outside `first`: a device that is ended in the program stream loses every stream that is not
-/// named (FORMAT.md section 7).
-std::vector<journal::FeedId> feedsBesides(const Session& session, const keys::VerifyKey& device, const keys::Id& first)
+/// What a device wrote, in `first` and elsewhere: a device that is ended in the program stream loses every stream that
+/// is not named (FORMAT.md section 7).
+std::vector<journal::FeedId> feedsOf(const Session& session, const keys::VerifyKey& device, const keys::Id& first)
 {
-    std::vector<journal::FeedId> feeds;
+    std::vector<journal::FeedId> feeds{{device, first}};
     for (const auto& [id, feed] : session.ledger().feeds()) {
         if (id.device == device && id.stream != first) {
             feeds.push_back(id);
@@ -46,9 +46,7 @@ base::Result<std::vector<EndedDevice>> endDevices(Session& session, const Person
             continue;
         }
         EndedDevice& one = ended.emplace_back(EndedDevice{device.key, 0});
-        std::vector<journal::FeedId> feeds = feedsBesides(session, device.key, stream);
-        feeds.insert(feeds.begin(), {device.key, stream});
-        for (const journal::FeedId& feed : feeds) {
+        for (const journal::FeedId& feed : feedsOf(session, device.key, stream)) {
             journal::Revoke revoke;
             revoke.target = journal::KeyKind::Device;
             revoke.feed = feed;
@@ -91,9 +89,7 @@ base::Result<std::vector<EndedDevice>> endDirector(Session& session, const keys:
             continue;
         }
         EndedDevice& one = ended.emplace_back(EndedDevice{device.key, 0});
-        std::vector<journal::FeedId> feeds = feedsBesides(session, device.key, session.programStream());
-        feeds.insert(feeds.begin(), {device.key, session.programStream()});
-        for (const journal::FeedId& feed : feeds) {
+        for (const journal::FeedId& feed : feedsOf(session, device.key, session.programStream())) {
             const journal::Feed* held = session.ledger().feed(feed);
             const std::uint32_t accepted = held == nullptr ? 0 : held->count();
             auto certificate =

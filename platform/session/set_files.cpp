@@ -43,22 +43,6 @@ std::optional<SetFile> keptSetFile(const Session& session, const keys::Hash& dig
     return file && file.value().digest == digest ? std::optional(std::move(file).value()) : std::nullopt;
 }
 
-std::optional<SetFile> shippedSetFile(const std::string& id)
-{
-    const std::vector<std::string>& ids = files::shippedSetIds();
-    if (std::find(ids.begin(), ids.end(), id) == ids.end()) {
-        return std::nullopt;
-    }
-    base::Result<std::string> text = files::shippedText("requirements/" + id + ".json");
-    base::Result<SetFile> read = text ? setFileFrom(std::move(text).value()) : text.error();
-    if (!read) {
-        return std::nullopt;
-    }
-    SetFile file = std::move(read).value();
-    file.ships = true;
-    return file;
-}
-
 /// Every set that a rule names: the policy in force, then the changes.
 std::vector<SetByName> namedSets(const Session& session)
 {
@@ -94,15 +78,21 @@ base::Result<SetFile> setFileFrom(std::string text)
     return SetFile{std::move(set).value(), std::move(text), digest, false};
 }
 
-std::vector<SetFile> shippedSetFiles()
+const std::vector<SetFile>& shippedSetFiles()
 {
-    std::vector<SetFile> found;
-    for (const std::string& id : files::shippedSetIds()) {
-        if (std::optional<SetFile> file = shippedSetFile(id)) {
-            found.push_back(std::move(*file));
+    static const std::vector<SetFile> shipped = [] {
+        std::vector<SetFile> found;
+        for (const std::string& id : files::shippedSetIds()) {
+            base::Result<std::string> text = files::shippedText("requirements/" + id + ".json");
+            base::Result<SetFile> read = text ? setFileFrom(std::move(text).value()) : text.error();
+            if (read) {
+                found.push_back(std::move(read).value());
+                found.back().ships = true;
+            }
         }
-    }
-    return found;
+        return found;
+    }();
+    return shipped;
 }
 
 std::vector<SetFile> keptSetFiles(const Session& session)
@@ -143,9 +133,12 @@ void keepSetFile(vault::Change& change, const SetFile& file)
 
 base::Result<SetFile> setFileNamed(const Session& session, const SetByName& named)
 {
-    std::optional<SetFile> shipped = shippedSetFile(named.id);
-    if (shipped && (!named.digest || shipped->digest == *named.digest)) {
-        return std::move(*shipped);
+    const std::vector<SetFile>& shipped = shippedSetFiles();
+    const auto found = std::find_if(shipped.begin(), shipped.end(), [&](const SetFile& file) {
+        return file.set.id == named.id && (!named.digest || file.digest == *named.digest);
+    });
+    if (found != shipped.end()) {
+        return *found;
     }
     if (named.digest) {
         if (std::optional<SetFile> kept = keptSetFile(session, *named.digest)) {

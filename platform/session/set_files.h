@@ -22,8 +22,8 @@ struct SetFile {
 
 /// From the bytes of a file, checked as a whole. The error lists all that is wrong with it.
 base::Result<SetFile> setFileFrom(std::string text);
-/// The shipped ones, in their order.
-std::vector<SetFile> shippedSetFiles();
+/// The shipped ones, in their order; read once.
+const std::vector<SetFile>& shippedSetFiles();
 /// Those that this vault keeps, in the order in which they came.
 std::vector<SetFile> keptSetFiles(const Session& session);
 

@@ -37,7 +37,7 @@ void RequirementChanges::read()
             m_soFar.prepend(words::of(change, today));
         }
     }
-    m_sets.read(m_set);
+    m_sets.read();
     Q_EMIT changed();
 }
 
@@ -55,26 +55,20 @@ void RequirementChanges::beginDraft()
     m_told.reset();
     m_error.clear();
     m_done.clear();
-    m_set.clear();
     m_sets.offer(session::keptSetFiles(m_desk.session()));
-    m_sets.read(m_set);
+    m_sets.choose({});
     Q_EMIT changed();
 }
 
 void RequirementChanges::choose(const QString& set)
 {
-    m_set = set;
     m_sets.choose(set);
     Q_EMIT changed();
 }
 
 void RequirementChanges::openSet(const QByteArray& file)
 {
-    const QString id = m_sets.open(file);
-    if (!id.isEmpty()) {
-        m_set = id;
-    }
-    m_sets.read(m_set);
+    m_sets.open(file);
     Q_EMIT changed();
 }
 

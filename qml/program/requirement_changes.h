@@ -77,7 +77,6 @@ private:
     int m_ofClass = -1; ///< not chosen
     QString m_from;
     QString m_reason;
-    QString m_set;
     SetRows m_sets;
     std::optional<session::ToldChange> m_told; ///< what is read back
     QString m_error;

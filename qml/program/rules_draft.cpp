@@ -44,7 +44,7 @@ void RulesDraft::setLastDay(const QString& day)
 
 void RulesDraft::begin()
 {
-    m_set.clear();
+    m_sets.choose({});
     m_counted = 0;
     for (const sheet::Strength strength : usual) {
         m_counted = static_cast<std::uint8_t>(m_counted | session::countedBit(strength));
@@ -57,7 +57,7 @@ void RulesDraft::begin()
 
 void RulesDraft::begin(const journal::Policy& policy)
 {
-    m_set = SetRows::rowId(policy.requirementSet, policy.setDigest);
+    m_sets.choose(SetRows::rowId(policy.requirementSet, policy.setDigest));
     m_counted = policy.counted;
     m_term = words::fromUtf8(policy.term);
     m_firstDay = words::fromUtf8(policy.firstDay.iso());
@@ -67,18 +67,13 @@ void RulesDraft::begin(const journal::Policy& policy)
 
 void RulesDraft::choose(const QString& set)
 {
-    m_set = set;
     m_sets.choose(set);
     Q_EMIT changed();
 }
 
 void RulesDraft::openSet(const QByteArray& file)
 {
-    const QString id = m_sets.open(file);
-    if (!id.isEmpty()) {
-        m_set = id;
-    }
-    m_sets.read(m_set);
+    m_sets.open(file);
     Q_EMIT changed();
 }
 
@@ -94,7 +89,7 @@ void RulesDraft::turn(const QString& strength, bool on)
 
 void RulesDraft::begun()
 {
-    m_sets.read(m_set);
+    m_sets.read();
     showStrengths();
     Q_EMIT changed();
 }
@@ -153,7 +148,7 @@ base::Result<session::Rules> RulesDraft::rules() const
         return base::Error{base::ErrorCode::BadInput, sentence.toStdString()};
     };
     if (setTitle().isEmpty()) {
-        return incomplete(m_set.isEmpty()
+        return incomplete(m_sets.wanted().isEmpty()
                               ? tr("Choose the requirement set that is in force.")
                               : tr("The file of the set in force is not at hand here: open it, or choose another "
                                    "set."));

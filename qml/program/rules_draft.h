@@ -90,7 +90,6 @@ private:
     void showStrengths();
 
     Today m_today;
-    QString m_set;
     std::uint8_t m_counted = 0;
     QString m_term;
     QString m_firstDay;

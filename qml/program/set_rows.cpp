@@ -34,7 +34,7 @@ void SetRows::offer(std::vector<session::SetFile> kept)
     Q_EMIT faultsChanged();
 }
 
-void SetRows::read(const QString& chosen)
+void SetRows::read()
 {
     std::vector<SetRow> sets;
     for (const session::SetFile& file : m_files) {
@@ -43,18 +43,15 @@ void SetRows::read(const QString& chosen)
         if (!file.ships) {
             asks.prepend(tr("From a file: %1, %2").arg(words::fromUtf8(file.set.id), words::fromUtf8(file.set.source)));
         }
-        sets.push_back({id, words::fromUtf8(file.set.title), asks, id == chosen});
+        sets.push_back({id, words::fromUtf8(file.set.title), asks, id == m_wanted});
     }
     put(std::move(sets));
 }
 
 void SetRows::choose(const QString& id)
 {
-    std::vector<SetRow> sets = rows();
-    for (SetRow& row : sets) {
-        row.chosen = row.id == id;
-    }
-    put(std::move(sets));
+    m_wanted = id;
+    read();
 }
 
 const SetRow* SetRows::chosen() const
@@ -72,27 +69,26 @@ const session::SetFile* SetRows::chosenFile() const
     return found == m_files.end() ? nullptr : &*found;
 }
 
-QString SetRows::open(const QByteArray& file)
+void SetRows::open(const QByteArray& file)
 {
     base::Result<session::SetFile> opened = session::setFileFrom(file.toStdString());
     m_faults = opened ? QStringList() : words::saidInLines(opened.error().sentence);
-    QString id;
     if (opened) {
         const auto same = std::find_if(m_files.begin(), m_files.end(), [&](const session::SetFile& one) {
             return one.digest == opened.value().digest || (one.ships && one.set.id == opened.value().set.id);
         });
         if (same == m_files.end()) {
             m_files.push_back(std::move(opened).value());
-            id = idOf(m_files.back());
+            m_wanted = idOf(m_files.back());
         } else if (same->digest == opened.value().digest) {
-            id = idOf(*same);
+            m_wanted = idOf(*same);
         } else {
             m_faults = {tr("A set that ships with Peelpack has the id %1. Give the set in the file an id of its own.")
                             .arg(words::fromUtf8(same->set.id))};
         }
     }
+    read();
     Q_EMIT faultsChanged();
-    return id;
 }
 
 } // namespace peelpack::program

@@ -41,22 +41,26 @@ public:
 
     /// Offers these beside the shipped ones, and none that was opened before.
     void offer(std::vector<session::SetFile> kept);
-    /// Says them in the language of the app; one of them is chosen, or none.
-    void read(const QString& chosen);
+    /// Says them in the language of the app.
+    void read();
+    /// Empty: none.
     void choose(const QString& id);
-    /// Null: none of them is.
+    /// The id that was chosen, although no row may have it: a set whose file is not at hand.
+    [[nodiscard]] const QString& wanted() const { return m_wanted; }
+    /// Null: none of the rows is chosen.
     [[nodiscard]] const SetRow* chosen() const;
     [[nodiscard]] const session::SetFile* chosenFile() const;
 
     /// What was wrong with the file that was opened last, line by line.
     [[nodiscard]] const QStringList& faults() const { return m_faults; }
-    /// Offers the set in a file, when it can be used. Empty: see `faults`; else its row.
-    QString open(const QByteArray& file);
+    /// Offers the set in a file and chooses it, when it can be used; else see `faults`.
+    void open(const QByteArray& file);
 
 Q_SIGNALS:
     void faultsChanged();
 
 private:
+    QString m_wanted;
     QStringList m_faults;
     std::vector<session::SetFile> m_files = session::shippedSetFiles();
 };
